@@ -1,0 +1,72 @@
+package shotwright.fill;
+
+import java.util.List;
+import shotwright.finding.Finding;
+import shotwright.measure.Band;
+
+/**
+ * First-order answer of station 60.
+ *
+ * @param resin id of the resin
+ * @param fillTimeS fill time chosen
+ * @param fillWindowS times that fill without freezing off or burning, s
+ * @param steps pressure drop piece by piece from the nozzle to the last corner
+ * @param pressurePeakMpa sum of the steps at the end of fill
+ * @param pressureBandMpa its band
+ * @param pressureAvailableMpa what the press gives at the plunger face
+ * @param flowLengthMm longest way from the gate
+ * @param flowLengthRatio that way over the wall, summed along it
+ * @param flowLengthLimitRatio what the resin does at this pressure and wall
+ * @param frozenShareAtEnd share of the wall frozen at the last corner when it fills
+ * @param gateSealS time until the gate is frozen
+ * @param clampPeakKn force that opens the mold at the end of fill or under hold, whichever is more
+ * @param verdict fills, doubtful or short
+ * @param findings what has to be said
+ */
+public record FillResult(
+        String resin,
+        double fillTimeS,
+        Band fillWindowS,
+        List<PressureStep> steps,
+        double pressurePeakMpa,
+        Band pressureBandMpa,
+        double pressureAvailableMpa,
+        double flowLengthMm,
+        double flowLengthRatio,
+        double flowLengthLimitRatio,
+        double frozenShareAtEnd,
+        double gateSealS,
+        double clampPeakKn,
+        Verdict verdict,
+        List<Finding> findings) {
+    /** How the answer was made. */
+    public static final String MODEL = "first-order";
+
+    /** Will it fill. */
+    public enum Verdict {
+        FILLS,
+        DOUBTFUL,
+        SHORT;
+
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    /**
+     * One piece of the way.
+     *
+     * @param name which piece, in words
+     * @param lengthMm its length
+     * @param dropMpa pressure it takes
+     * @param shearRatePerS apparent shear rate at the wall
+     * @param shearStressMpa shear stress at the wall
+     */
+    public record PressureStep(
+            String name, double lengthMm, double dropMpa, double shearRatePerS, double shearStressMpa) {}
+
+    public FillResult {
+        steps = List.copyOf(steps);
+        findings = List.copyOf(findings);
+    }
+}

@@ -1,0 +1,25 @@
+package shotwright.layout;
+
+/**
+ * The block that becomes the two halves, centred on x = y = 0 of the mold frame; A fills 0 … thicknessA, B fills −thicknessB … 0.
+ *
+ * @param widthMm size along x
+ * @param heightMm size along y, +y is the nozzle edge
+ * @param thicknessAMm thickness of half A
+ * @param thicknessBMm thickness of half B
+ * @param stockA id of the bar or plate half A is sawn from
+ * @param stockB id of the bar or plate half B is sawn from
+ * @param sawAllowanceMm added to each sawn length for kerf and cleaning up
+ */
+public record Block(
+        double widthMm,
+        double heightMm,
+        double thicknessAMm,
+        double thicknessBMm,
+        String stockA,
+        String stockB,
+        double sawAllowanceMm) {
+    public double volumeMm3() {
+        return widthMm * heightMm * (thicknessAMm + thicknessBMm);
+    }
+}

@@ -1,0 +1,16 @@
+package shotwright.mold;
+
+import shotwright.layout.Half;
+import shotwright.mesh.TriMesh;
+
+/**
+ * One finished half as a closed solid in the mold frame.
+ *
+ * @param half A or B
+ * @param mesh closed facets, mm
+ * @param volumeMm3 metal that remains
+ * @param openEdges unmatched edges; 0 or the half is not delivered
+ * @param lockShare share of the columns under the part where this half is not one piece of metal; above the limit it cannot open
+ * @param canOpen false when undercuts lock it
+ */
+public record MoldHalf(Half half, TriMesh mesh, double volumeMm3, int openEdges, double lockShare, boolean canOpen) {}
