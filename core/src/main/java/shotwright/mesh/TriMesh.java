@@ -71,6 +71,16 @@ public final class TriMesh {
         return tri.clone();
     }
 
+    /** The coordinates themselves, for the kernels of this package; never written to. */
+    double[] xyz() {
+        return xyz;
+    }
+
+    /** The corners themselves, for the kernels of this package; never written to. */
+    int[] tri() {
+        return tri;
+    }
+
     /** Normal of a facet times twice its area; zero for a collapsed facet. */
     public Vec3 doubleAreaNormal(int facet) {
         int a = 3 * tri[3 * facet], b = 3 * tri[3 * facet + 1], c = 3 * tri[3 * facet + 2];
