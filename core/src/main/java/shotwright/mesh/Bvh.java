@@ -116,7 +116,8 @@ public final class Bvh {
                 for (int i = code >> 3, end = i + (code & 7); i < end; i++) meet(p, i, tMin, skip, kind);
                 if (kind == ANY && p.facet != NONE) return p.facet;
             } else if (near <= p.t) {
-                // a comparison with NaN (ray in the plane of a box face) leaves the interval as it is, which errs on the safe side
+                // a comparison with NaN (ray in the plane of a box face) leaves the interval as it is, which errs on
+                // the safe side
                 int b = 12 * node;
                 double n0 = tMin, f0 = p.t, n1 = tMin, f1 = p.t;
                 double u = (boxes[b + nx] - ox) * ix;

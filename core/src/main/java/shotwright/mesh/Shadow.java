@@ -61,8 +61,11 @@ public record Shadow(Region region, double freeSum) {
     private static Geometry union(List<Geometry> up, Progress progress) {
         if (up.isEmpty()) return Region.EMPTY.geometry();
         Geometry[] all = up.toArray(Geometry[]::new);
-        Arrays.sort(all, (p, q) -> Double.compare(
-                p.getEnvelopeInternal().getMinX(), q.getEnvelopeInternal().getMinX()));
+        Arrays.sort(
+                all,
+                (p, q) -> Double.compare(
+                        p.getEnvelopeInternal().getMinX(),
+                        q.getEnvelopeInternal().getMinX()));
         int strips = Math.max(1, Math.min(64, all.length / 500));
         AtomicInteger done = new AtomicInteger();
         List<CompletableFuture<Geometry>> parts = new ArrayList<>();
@@ -70,15 +73,15 @@ public record Shadow(Region region, double freeSum) {
             int from = (int) ((long) all.length * i / strips), to = (int) ((long) all.length * (i + 1) / strips);
             parts.add(CompletableFuture.supplyAsync(() -> {
                 progress.at("uniting the shadows of the facets", done.getAndIncrement() / (double) strips);
-                return OverlayNGRobust.union(FACTORY.buildGeometry(Arrays.asList(all).subList(from, to)));
+                return OverlayNGRobust.union(
+                        FACTORY.buildGeometry(Arrays.asList(all).subList(from, to)));
             }));
         }
         while (parts.size() > 1) {
             List<CompletableFuture<Geometry>> next = new ArrayList<>();
             for (int i = 0; i + 1 < parts.size(); i += 2)
                 next.add(parts.get(i)
-                        .thenCombineAsync(
-                                parts.get(i + 1), (p, q) -> OverlayNGRobust.overlay(p, q, OverlayNG.UNION)));
+                        .thenCombineAsync(parts.get(i + 1), (p, q) -> OverlayNGRobust.overlay(p, q, OverlayNG.UNION)));
             if (parts.size() % 2 == 1) next.add(parts.getLast());
             parts = next;
         }

@@ -44,7 +44,8 @@ public final class Region {
         if (geometry instanceof Polygon) return new Region(geometry);
         List<?> polygons = PolygonExtracter.getPolygons(geometry);
         if (polygons.isEmpty()) return EMPTY;
-        return new Region(FACTORY.buildGeometry(polygons.stream().map(Polygon.class::cast).toList()));
+        return new Region(
+                FACTORY.buildGeometry(polygons.stream().map(Polygon.class::cast).toList()));
     }
 
     /** One ring without holes; the ring need not repeat its first point and may run either way round. */
@@ -194,8 +195,7 @@ public final class Region {
     /** The region turned about the origin, counter-clockwise, then moved. */
     public Region place(double turnRad, Vec2 move) {
         if (isEmpty()) return this;
-        AffineTransformation t =
-                AffineTransformation.rotationInstance(turnRad).translate(move.x(), move.y());
+        AffineTransformation t = AffineTransformation.rotationInstance(turnRad).translate(move.x(), move.y());
         return new Region(t.transform(geometry));
     }
 

@@ -3,6 +3,7 @@ package shotwright.mesh;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,7 +76,9 @@ class BvhTest {
 
     /** Cramer's rule; NaN when the ray misses. */
     private static double meets(TriMesh m, int f, Vec3 o, Vec3 d) {
-        Vec3 a = m.cornerPoint(f, 0), u = m.cornerPoint(f, 1).minus(a), v = m.cornerPoint(f, 2).minus(a);
+        Vec3 a = m.cornerPoint(f, 0),
+                u = m.cornerPoint(f, 1).minus(a),
+                v = m.cornerPoint(f, 2).minus(a);
         Vec3 s = o.minus(a), q = d.cross(v), r = s.cross(u);
         double det = u.dot(q), b = s.dot(q) / det, c = d.dot(r) / det;
         return b < 0 || c < 0 || b + c > 1 ? Double.NaN : v.dot(r) / det;
@@ -103,22 +106,22 @@ class BvhTest {
         Probe p = new Probe();
         Vec3 o = new Vec3(0.3, -0.2, 0.1);
         for (int v = 0; v < mesh.vertexCount(); v++)
-            assertThat(bvh.firstHit(p.aim(o, mesh.vertex(v).minus(o)), 0, 2, Bvh.NONE)).isNotEqualTo(Bvh.NONE);
+            assertThat(bvh.firstHit(p.aim(o, mesh.vertex(v).minus(o)), 0, 2, Bvh.NONE))
+                    .isNotEqualTo(Bvh.NONE);
         for (int e = 0; e < edges.count(); e++)
-            assertThat(bvh.anyHit(p.aim(o, edges.midpoint(e).minus(o)), 0, 2, Bvh.NONE)).isTrue();
+            assertThat(bvh.anyHit(p.aim(o, edges.midpoint(e).minus(o)), 0, 2, Bvh.NONE))
+                    .isTrue();
     }
 
     @Test
     void tellsFacetDistanceAndPoint() {
         Bvh bvh = Bvh.of(Solids.box(Vec3.ZERO, new Vec3(4, 5, 6)));
-        Bvh.Hit hit = bvh.firstHit(new Vec3(1, 2, 10), new Vec3(0, 0, -2));
-        assertThat(hit).isNotNull();
+        Bvh.Hit hit = Objects.requireNonNull(bvh.firstHit(new Vec3(1, 2, 10), new Vec3(0, 0, -2)));
         assertThat(hit.t()).isEqualTo(2);
         assertThat(hit.point()).isEqualTo(new Vec3(1, 2, 6));
         assertThat(bvh.mesh().doubleAreaNormal(hit.facet()).z()).isPositive();
         assertThat(bvh.firstHit(new Vec3(1, 2, 10), Vec3.Z)).isNull();
-        Bvh.Hit near = bvh.nearest(new Vec3(7, 9, 3), 6);
-        assertThat(near).isNotNull();
+        Bvh.Hit near = Objects.requireNonNull(bvh.nearest(new Vec3(7, 9, 3), 6));
         assertThat(near.point()).isEqualTo(new Vec3(4, 5, 3));
         assertThat(near.t()).isEqualTo(5);
     }

@@ -111,7 +111,8 @@ class EdgesTest {
     @Test
     void countsTheHoleOfARealFile() {
         assertThat(Edges.of(SharedParts.read("bad_hole_in_surface.stl")).open()).hasSize(43);
-        assertThat(Edges.of(SharedParts.read("nonmanifold_real_ribbed_cover.stl")).nonManifold())
+        assertThat(Edges.of(SharedParts.read("nonmanifold_real_ribbed_cover.stl"))
+                        .nonManifold())
                 .hasSize(3);
         assertThat(Edges.of(SharedParts.read("rail_snap_clip.stl")).isClosed()).isTrue();
     }

@@ -62,8 +62,14 @@ public final class Solids {
         Soup soup = new Soup();
         for (int i = 0; i < corners; i++) {
             Vec2 u = direction(i, corners), v = direction((i + 1) % corners, corners);
-            soup.add(Vec2.ZERO.atZ(z0), v.times(lowRadius).atZ(z0), u.times(lowRadius).atZ(z0));
-            soup.add(Vec2.ZERO.atZ(z1), u.times(highRadius).atZ(z1), v.times(highRadius).atZ(z1));
+            soup.add(
+                    Vec2.ZERO.atZ(z0),
+                    v.times(lowRadius).atZ(z0),
+                    u.times(lowRadius).atZ(z0));
+            soup.add(
+                    Vec2.ZERO.atZ(z1),
+                    u.times(highRadius).atZ(z1),
+                    v.times(highRadius).atZ(z1));
             soup.quad(
                     u.times(lowRadius).atZ(z0),
                     v.times(lowRadius).atZ(z0),
