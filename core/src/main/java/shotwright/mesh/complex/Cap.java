@@ -1,0 +1,12 @@
+package shotwright.mesh.complex;
+
+/**
+ * What a split has put between the two cells.
+ *
+ * @param source source number of a flat cap; of its first facet when the cap is not flat, each facet then having its own
+ * @param facets how many facets
+ * @param loops how many closed border loops
+ * @param spikes corners that folded back and were filled with slivers
+ * @param steinerPoints points added inside a cap that is not flat
+ */
+public record Cap(int source, int facets, int loops, int spikes, int steinerPoints) {}
