@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
@@ -59,13 +61,44 @@ class ShadowTest {
     @Test
     void sameAreaHoweverTheMeshIsTurnedAndScaled() {
         TriMesh mesh = SharedParts.read("relay_box_bottom_shell.stl");
-        for (double scale : new double[] {0.01, 100}) {
-            Transform t = Transform.turnZ(0.7)
+        for (double scale : new double[] {0.01, 1, 100}) {
+            Transform t = Transform.turnZ(0.7 + scale)
                     .then(Transform.scale(scale, scale, scale))
                     .then(Transform.translate(new Vec3(3 * scale, 50 * scale, 0)));
             double area = Shadow.of(mesh.transform(t), Progress.SILENT).area() / (scale * scale);
-            assertThat(area).isEqualTo(3610.5727, within(0.1));
+            assertThat(area).isEqualTo(3610.5727, within(1e-4));
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "battery_cup_side_openings.obj",
+                "wallet_case_front.stl",
+                "rail_snap_clip.stl",
+                "self_intersecting_real_tube.obj",
+                "panel_hinge_half.stl",
+                "snap_ring_thin_lip.stl"
+            })
+    void agreesWithRowsFromAnyDirection(String name) {
+        TriMesh mesh = SharedParts.read(name);
+        Random random = new Random(7);
+        for (int i = 0; i < 12; i++) {
+            Vec3 axis = new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
+            Transform tilt = Transform.turn(axis, random.nextDouble(3));
+            Transform flat = Transform.turnZ(random.nextDouble(6)).then(Transform.turn(Vec3.X, i * Math.PI / 2));
+            TriMesh turned = rounded(mesh.transform(i % 2 == 0 ? tilt : flat));
+            Shadow s = Shadow.of(turned, Progress.SILENT);
+            double rows = RowScan.shadowArea(turned, 3000);
+            assertThat(s.area()).as("turn %d", i).isEqualTo(rows, within(2e-3 * rows));
+            assertThat(s.region().geometry().isValid()).isTrue();
+        }
+    }
+
+    private static TriMesh rounded(TriMesh m) {
+        double[] p = m.copyXyz();
+        for (int i = 0; i < p.length; i++) p[i] = (float) p[i];
+        return new TriMesh(p, m.copyTri());
     }
 
     @Test
