@@ -37,7 +37,7 @@ public final class Intake {
             if (size > options.limits().maxByteCount()) throw tooLarge(guard, size);
             ByteBuffer bytes =
                     channel.map(FileChannel.MapMode.READ_ONLY, 0, size, arena).asByteBuffer();
-            RawModel model = model(bytes, guard);
+            RawModel model = model(bytes, file, guard);
             return new Assembly(model, name, size, options, guard).result();
         } catch (NoSuchFileException e) {
             throw guard.fault("", "there is no such file", "Check the name and the folder");
@@ -57,12 +57,12 @@ public final class Intake {
                 "Export the part coarser, or in a binary format");
     }
 
-    private static RawModel model(ByteBuffer bytes, ReadGuard guard) {
+    private static RawModel model(ByteBuffer bytes, Path file, ReadGuard guard) throws IOException {
         return switch (Recognition.of(bytes, guard)) {
             case STL_BINARY -> StlBinaryReader.read(bytes, guard);
             case STL_ASCII -> StlAsciiReader.read(bytes, guard);
             case OBJ -> ObjReader.read(bytes, guard);
-            case THREE_MF -> throw guard.fault("", "3MF is not read by this build", "Export STL or OBJ");
+            case THREE_MF -> ThreeMfReader.read(file, guard);
             case STEP -> throw guard.fault("", "STEP is not read by this build", "Export the part as STL, OBJ or 3MF");
         };
     }

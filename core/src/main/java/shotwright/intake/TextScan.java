@@ -5,11 +5,7 @@ import java.nio.charset.StandardCharsets;
 
 /** Walks through a text file word by word without making strings of the numbers, and knows the line it is on. */
 final class TextScan {
-    private static final double[] TEN = {
-        1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19,
-        1e20, 1e21, 1e22
-    };
-    private static final int LONGEST_NUMBER = 400;
+    private static final int LONGEST_SHOWN = 400;
 
     private final ByteBuffer b;
     private final ReadGuard guard;
@@ -21,6 +17,7 @@ final class TextScan {
     private int line = 1;
     private int wordStart;
     private int wordEnd;
+    private final Word word = new Word();
 
     /** {@code slashContinues}: a backslash before a line end joins the next line on. */
     TextScan(ByteBuffer b, ReadGuard guard, boolean slashContinues) {
@@ -120,6 +117,29 @@ final class TextScan {
         return true;
     }
 
+    /** The current word, read in place. */
+    private final class Word implements CharSequence {
+        @Override
+        public int length() {
+            return wordEnd - wordStart;
+        }
+
+        @Override
+        public char charAt(int i) {
+            return (char) peek(wordStart + i);
+        }
+
+        @Override
+        public CharSequence subSequence(int from, int to) {
+            return text().subSequence(from, to);
+        }
+
+        @Override
+        public String toString() {
+            return text();
+        }
+    }
+
     /** The word is this one, upper or lower case. */
     boolean is(String lower) {
         if (wordEnd - wordStart != lower.length()) return false;
@@ -138,7 +158,7 @@ final class TextScan {
 
     /** The word as text, cut where it is too long to be shown. */
     String text() {
-        int n = Math.min(length(), LONGEST_NUMBER);
+        int n = Math.min(length(), LONGEST_SHOWN);
         byte[] w = new byte[n];
         b.get(wordStart, w);
         return new String(w, StandardCharsets.UTF_8).replaceAll("\\p{Cntrl}", "?");
@@ -159,71 +179,21 @@ final class TextScan {
         return wordAsNumber(what);
     }
 
-    /**
-     * The word as a number. Up to 15 digits with a small power of ten are put together exactly (both parts are exact in double precision);
-     * anything else goes the long way.
-     */
+    /** The word as a number; NaN when it says it is none. */
     double wordAsNumber(String what) {
-        int i = wordStart, digits = 0, scale = 0;
-        long m = 0;
-        boolean minus = peek(i) == '-';
-        if (minus || peek(i) == '+') i++;
-        boolean point = false, any = false;
-        for (; i < wordEnd; i++) {
-            int c = peek(i);
-            if (c == '.' && !point) {
-                point = true;
-                continue;
-            }
-            if (c < '0' || c > '9') break;
-            any = true;
-            if (m != 0 || c != '0') digits++;
-            if (digits > 15) return longWay(what);
-            m = 10 * m + (c - '0');
-            if (point) scale--;
+        try {
+            return DecimalText.parse(word);
+        } catch (NumberFormatException e) {
+            throw DecimalText.hasComma(word)
+                    ? guard.fault(
+                            place(),
+                            shown() + " is written with a comma where " + what + " needs a decimal point",
+                            "Export again with a decimal point (a setting of the computer's region)")
+                    : guard.fault(
+                            place(),
+                            shown() + " stands where " + what + " should stand and is no number",
+                            "Export the file again, or correct this line");
         }
-        if (!any) return longWay(what);
-        if (i < wordEnd) {
-            int e = exponent(i);
-            if (e == Integer.MIN_VALUE) return longWay(what);
-            scale += e;
-        }
-        if (Math.abs(scale) > 22) return longWay(what);
-        double x = scale < 0 ? m / TEN[-scale] : m * TEN[scale];
-        return minus ? -x : x;
-    }
-
-    private int exponent(int start) {
-        int i = start;
-        if (peek(i) != 'e' && peek(i) != 'E') return Integer.MIN_VALUE;
-        i++;
-        boolean minus = peek(i) == '-';
-        if (minus || peek(i) == '+') i++;
-        if (i >= wordEnd || wordEnd - i > 3) return Integer.MIN_VALUE;
-        int e = 0;
-        for (; i < wordEnd; i++) {
-            int c = peek(i);
-            if (c < '0' || c > '9') return Integer.MIN_VALUE;
-            e = 10 * e + (c - '0');
-        }
-        return minus ? -e : e;
-    }
-
-    private double longWay(String what) {
-        if (length() <= LONGEST_NUMBER) {
-            String t = text();
-            if (t.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?")) return Double.parseDouble(t);
-            if (t.matches("(?i)[+-]?(nan|inf|infinity|1\\.#.*|nan\\(.*\\)|-?nan\\(ind\\))")) return Double.NaN;
-            if (t.matches("[+-]?\\d+,\\d+([eE][+-]?\\d+)?"))
-                throw guard.fault(
-                        place(),
-                        shown() + " is written with a comma where " + what + " needs a decimal point",
-                        "Export again with a decimal point (a setting of the computer's region)");
-        }
-        throw guard.fault(
-                place(),
-                shown() + " stands where " + what + " should stand and is no number",
-                "Export the file again, or correct this line");
     }
 
     /** A whole number from {@code from} (counted from the word's start) up to {@code to}; complains otherwise. */
