@@ -11,8 +11,7 @@ final class DecimalText {
     private static final int LONGEST = 400;
     private static final int NO_EXPONENT = Integer.MIN_VALUE;
     private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
-    private static final Pattern NOT_A_NUMBER =
-            Pattern.compile("(?i)[+-]?(nan|inf|infinity|1\\.#.*|nan\\(.*\\))");
+    private static final Pattern NOT_A_NUMBER = Pattern.compile("(?i)[+-]?(nan|inf|infinity|1\\.#.*|nan\\(.*\\))");
     private static final Pattern WITH_COMMA = Pattern.compile("[+-]?\\d+,\\d+([eE][+-]?\\d+)?");
 
     private DecimalText() {}

@@ -38,7 +38,7 @@ public final class Intake {
             ByteBuffer bytes =
                     channel.map(FileChannel.MapMode.READ_ONLY, 0, size, arena).asByteBuffer();
             RawModel model = model(bytes, file, guard);
-            return new Assembly(model, name, size, options, guard).result();
+            return new Assembly(model, size, options, guard).result();
         } catch (NoSuchFileException e) {
             throw guard.fault("", "there is no such file", "Check the name and the folder");
         } catch (AccessDeniedException e) {

@@ -183,8 +183,12 @@ final class ThreeMfModel {
         }
         if (!good)
             throw xml.fault(
-                    "the transform \"" + XmlCursor.shortened(text) + "\" is not twelve usable numbers", "Export the part again");
+                    "the transform \"" + XmlCursor.shortened(text) + "\" is not twelve usable numbers",
+                    "Export the part again");
         return new Transform(
-                new Vec3(m[0], m[3], m[6]), new Vec3(m[1], m[4], m[7]), new Vec3(m[2], m[5], m[8]), new Vec3(m[9], m[10], m[11]));
+                new Vec3(m[0], m[3], m[6]),
+                new Vec3(m[1], m[4], m[7]),
+                new Vec3(m[2], m[5], m[8]),
+                new Vec3(m[9], m[10], m[11]));
     }
 }

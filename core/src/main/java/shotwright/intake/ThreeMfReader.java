@@ -63,13 +63,15 @@ final class ThreeMfReader {
         unit = model.unit();
         for (ThreeMfModel.Placed item : items(model)) place(root, item, Transform.IDENTITY, "", 1);
         if (supports > 0) notes.add("Left out " + supports + " objects that are supports for printing.");
-        if (out.isEmpty()) throw guard.fault(root, "nothing in it is to be built from facets", "Export the part as a plain mesh");
+        if (out.isEmpty())
+            throw guard.fault(root, "nothing in it is to be built from facets", "Export the part as a plain mesh");
         return new RawModel(FileFormat.THREE_MF.words(), unit, false, out, notes, List.of());
     }
 
     /** The entry the package's relationships call the model; without relationships the only model entry there is. */
     private String rootPath() {
-        if (!entries.containsKey(key("[Content_Types].xml"))) notes.add("The list of content types is missing from the file.");
+        if (!entries.containsKey(key("[Content_Types].xml")))
+            notes.add("The list of content types is missing from the file.");
         ZipEntry rels = entries.get(key("_rels/.rels"));
         if (rels != null) {
             String target = modelTarget(rels);
@@ -94,7 +96,8 @@ final class ThreeMfReader {
             while (xml.next()) {
                 if (!xml.starts() || !xml.name().equals("Relationship")) continue;
                 String type = xml.attribute("Type"), mode = xml.attribute("TargetMode");
-                if (type != null && type.endsWith("/3dmodel") && !"External".equals(mode)) return xml.required("Target");
+                if (type != null && type.endsWith("/3dmodel") && !"External".equals(mode))
+                    return xml.required("Target");
             }
         }
         return null;
@@ -104,7 +107,8 @@ final class ThreeMfReader {
         ThreeMfModel known = models.get(path);
         if (known != null) return known;
         ZipEntry e = entries.get(path);
-        if (e == null) throw guard.fault(XmlCursor.shortened(path), "the file names this model but does not hold it", AGAIN);
+        if (e == null)
+            throw guard.fault(XmlCursor.shortened(path), "the file names this model but does not hold it", AGAIN);
         try (XmlCursor xml = cursor(e)) {
             ThreeMfModel m = ThreeMfModel.read(xml, guard);
             models.put(path, m);
@@ -146,7 +150,9 @@ final class ThreeMfReader {
                     "Export the part as one mesh");
         if (++instances > l.maxInstanceCount())
             throw guard.fault(
-                    placed.where(), "more than " + l.maxInstanceCount() + " objects are placed", "Export one part alone");
+                    placed.where(),
+                    "more than " + l.maxInstanceCount() + " objects are placed",
+                    "Export one part alone");
         String path = placed.path() == null ? here : key(placed.path());
         ThreeMfModel model = model(path);
         ThreeMfModel.ModelObject o = model.objects().get(placed.id());

@@ -80,11 +80,12 @@ final class XmlCursor implements AutoCloseable {
     }
 
     private IntakeException broken(XMLStreamException e) {
-        for (Throwable t = e; t != null; t = t.getCause())
-            if (t instanceof IntakeException known) return known;
+        for (Throwable t = e; t != null; t = t.getCause()) if (t instanceof IntakeException known) return known;
         String message = String.valueOf(e.getMessage());
         int from = message.indexOf("Message: ");
-        String why = (from < 0 ? message : message.substring(from + 9)).replaceAll("\\s+", " ").strip();
+        String why = (from < 0 ? message : message.substring(from + 9))
+                .replaceAll("\\s+", " ")
+                .strip();
         if (why.endsWith(".")) why = why.substring(0, why.length() - 1);
         int line = e.getLocation() == null ? -1 : e.getLocation().getLineNumber();
         return guard.fault(
@@ -137,8 +138,7 @@ final class XmlCursor implements AutoCloseable {
     /** An attribute that must be there. */
     String required(String name) {
         String value = attribute(name);
-        if (value == null)
-            throw fault("<" + name() + "> has no attribute " + name, "Export the part again");
+        if (value == null) throw fault("<" + name() + "> has no attribute " + name, "Export the part again");
         return value;
     }
 
