@@ -13,14 +13,16 @@ import shotwright.progress.Progress;
  * the velocity along it, and how much of the gate pressure stands on the projected area. Worked out once per part and gate with melt of one
  * temperature; {@link FirstOrderFill} then walks the way with cold walls, for any resin of like power index and any fill time.
  *
- * <p>Limits: cubes of a third of the wall give walls exactly and pressures within 10 % of closed forms for strips and discs (tests). Bosses
+ * <p>Limits: cubes of 0.4 of the wall give walls exactly and pressures within 10 % of closed forms for strips and discs (tests). Bosses
  * and ribs take part as passages of their own wall. Jetting, hesitation by freezing and compressibility are not in it.
  *
  * @see FrontMarch
  */
 public final class FlowField {
-    private static final double CELLS_ACROSS_WALL = 3;
+    private static final double CELLS_ACROSS_WALL = 2.5;
     private static final int MOST_SLICES = 40;
+    /** Cells the front moves in one step. */
+    private static final double FRONT_ADVANCE = 2;
     /** Where pressure is read: beyond it the last corners take the whole flow and a press has changed to hold. */
     static final double FULL_SHARE = 0.97;
 
@@ -68,7 +70,7 @@ public final class FlowField {
         this.exponentRatio = exponent;
         medianWallMm = walls.median();
         march.fillTo(FULL_SHARE, progress);
-        WayTracer tracer = new WayTracer(cells, walls, march, gate);
+        WayTracer tracer = new WayTracer(cells, walls, march, gate, exponent);
         meanPressureShare = tracer.meanPressureShare();
         projectedAreaMm2 = tracer.projectedAreaMm2();
         march.fillTo(0.999, progress);
@@ -101,15 +103,15 @@ public final class FlowField {
             throw new IllegalArgumentException("power index: " + exponentRatio + " is not between 0.15 and 1");
         MeltCells cells = MeltCells.of(bvh, cellSizeMm(bvh.mesh(), mostCells), progress);
         if (cells.count() == 0)
-            throw new IllegalArgumentException(
-                    "cells: no wall of the part is as thick as half a cell of " + cells.cellMm + " mm; allow more cells");
+            throw new IllegalArgumentException("cells: no wall of the part is as thick as half a cell of "
+                    + cells.cellMm + " mm; allow more cells");
         LocalWalls walls = LocalWalls.of(cells, bvh, progress);
         boolean[] gate = gatePatch(cells, gateMm, gateRadiusMm);
-        FrontMarch march = new FrontMarch(cells, walls, gate, exponentRatio, 3);
+        FrontMarch march = new FrontMarch(cells, walls, gate, exponentRatio, FRONT_ADVANCE);
         return new FlowField(cells, walls, march, gate, exponentRatio, progress.part(0.9, 1));
     }
 
-    /** A third of the mean wall (twice volume over surface), no more cells than allowed. */
+    /** The mean wall over 2.5 (twice volume over surface), no more cells than allowed. */
     private static double cellSizeMm(TriMesh mesh, int mostCells) {
         var mass = shotwright.mesh.MassProperties.of(mesh);
         double meanWall = 2 * mass.volumeMm3() / mass.surfaceAreaMm2();

@@ -161,9 +161,9 @@ final class FrontMarch {
                 if (o == MeltCells.NONE) continue;
                 if (!wet[o]) {
                     mobility[o] = mobilityOf(o, slope[c]);
-                    a.tieToZero(unknown[c], conductance(c, o));
+                    a.tieToZero(unknown[c], conductance(c, s));
                 } else if (s % 2 == 1) {
-                    a.link(unknown[c], unknown[o], conductance(c, o));
+                    a.link(unknown[c], unknown[o], conductance(c, s));
                 }
             }
         }
@@ -179,32 +179,37 @@ final class FrontMarch {
         return g > 0 ? speed[c] * Math.pow(g, 1 / exponent - 1) : speed[c];
     }
 
-    private double conductance(int i, int j) {
-        double a = cells.share[i] * mobility[i], b = cells.share[j] * mobility[j];
-        return 2 * cells.cellMm * a * b / (a + b);
+    private double conductance(int c, int side) {
+        double a = mobility[c], b = mobility[cells.neighbour[6 * c + side]];
+        return cells.opening[6 * c + side] * cells.cellMm * 2 * a * b / (a + b);
     }
 
-    /** Slope from the work done in a cell, then the mobility brought part of the way to what that slope asks (factor n). */
+    /**
+     * Slope from the work done in a cell, then the mobility brought part of the way to what that slope asks (factor n, which settles a flow
+     * that goes one way in one step).
+     */
     private void correct() {
-        double h = cells.cellMm;
+        double cube = cells.cellMm * cells.cellMm * cells.cellMm;
+        for (int c = 0; c < wet.length; c++)
+            if (wet[c]) slope[c] = Math.sqrt(workIn(c) / (cells.share[c] * mobility[c] * cube));
         for (int c = 0; c < wet.length; c++) {
-            if (!wet[c]) continue;
-            double work = 0;
-            for (int s = 0; s < 6; s++) {
-                int o = cells.neighbour[6 * c + s];
-                if (o == MeltCells.NONE) continue;
-                double d = pressure[c] - pressure[o];
-                // what the pressure drop across the face does on this cell's side of it
-                double mine = cells.share[c] * mobility[c], other = cells.share[o] * mobility[o];
-                work += conductance(c, o) * d * d * other / (mine + other);
-            }
-            slope[c] = Math.sqrt(work / (cells.share[c] * mobility[c] * h * h * h));
-            double wanted = mobilityOf(c, slope[c]);
-            if (slope[c] > 0) mobility[c] *= Math.pow(wanted / mobility[c], exponent);
+            if (wet[c] && slope[c] > 0) mobility[c] *= Math.pow(mobilityOf(c, slope[c]) / mobility[c], exponent);
         }
     }
 
-    /** Moves the front by what flows into it; a cell that is over-full hands the rest on at the next step. */
+    /** What the pressure drops across a cell's faces do on its own side of them. */
+    private double workIn(int c) {
+        double work = 0;
+        for (int s = 0; s < 6; s++) {
+            int o = cells.neighbour[6 * c + s];
+            if (o == MeltCells.NONE) continue;
+            double d = pressure[c] - pressure[o];
+            work += conductance(c, s) * d * d * mobility[o] / (mobility[c] + mobility[o]);
+        }
+        return work;
+    }
+
+    /** Moves the front by what flows into it; a cell that is over-full spills into the dry ones beyond it, the rest waits for the next step. */
     private void step(double shareFull) {
         int n = wet.length;
         double[] inflow = new double[n];
@@ -213,7 +218,7 @@ final class FrontMarch {
             if (wet[c]) continue;
             for (int s = 0; s < 6; s++) {
                 int o = cells.neighbour[6 * c + s];
-                if (o != MeltCells.NONE && wet[o]) inflow[c] += conductance(o, c) * pressure[o];
+                if (o != MeltCells.NONE && wet[o]) inflow[c] += conductance(c, s) * pressure[o];
             }
             if (inflow[c] > 0) room += (1 - fill[c]) * volume(c);
             sum += inflow[c];
@@ -222,21 +227,45 @@ final class FrontMarch {
             pool = 0;
             return;
         }
-        double dv = Math.min(Math.max(advance * room, pool), Math.max(pool, (shareFull - filledShare()) * reachable + pool));
+        double left = Math.max(0, shareFull - filledShare()) * reachable;
+        double dv = Math.max(pool, Math.min(advance * room, left + pool));
         poured += dv - pool;
         pool = 0;
+        ArrayDeque<Integer> overFull = new ArrayDeque<>();
         for (int c = 0; c < n; c++) {
             if (!(inflow[c] > 0)) continue;
             fill[c] += inflow[c] / sum * dv / volume(c);
-            if (fill[c] < FULL) continue;
-            pool += (fill[c] - 1) * volume(c);
-            fill[c] = 1;
-            wet[c] = true;
-            arrival[c] = Math.min(1, filledShare());
-            slope[c] = neighbourSlope(c);
-            mobility[c] = mobilityOf(c, slope[c]);
+            if (fill[c] >= FULL) overFull.add(c);
         }
+        while (!overFull.isEmpty()) flood(overFull.remove(), overFull);
         pool = Math.max(0, pool);
+    }
+
+    private void flood(int c, ArrayDeque<Integer> overFull) {
+        if (wet[c]) return;
+        double excess = (fill[c] - 1) * volume(c);
+        fill[c] = 1;
+        wet[c] = true;
+        arrival[c] = Math.min(1, filledShare());
+        slope[c] = neighbourSlope(c);
+        mobility[c] = mobilityOf(c, slope[c]);
+        int beyond = 0;
+        for (int s = 0; s < 6; s++) if (isDry(cells.neighbour[6 * c + s])) beyond++;
+        if (beyond == 0 || excess <= 0) {
+            pool += excess;
+            return;
+        }
+        for (int s = 0; s < 6; s++) {
+            int o = cells.neighbour[6 * c + s];
+            if (!isDry(o)) continue;
+            boolean before = fill[o] >= FULL;
+            fill[o] += excess / beyond / volume(o);
+            if (!before && fill[o] >= FULL) overFull.add(o);
+        }
+    }
+
+    private boolean isDry(int c) {
+        return c != MeltCells.NONE && !wet[c];
     }
 
     private double neighbourSlope(int c) {

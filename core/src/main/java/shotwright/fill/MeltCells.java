@@ -7,14 +7,14 @@ import shotwright.mesh.Probe;
 import shotwright.progress.Progress;
 
 /**
- * The cavity cut into cubes: which cubes hold melt, what share of each, and which neighbours melt can pass to. Volume is measured along a
- * 3 × 3 bundle of rays per column with exact crossing heights; a cube counts when half of it is plastic, what is lost in cubes that do not
- * count is given to a neighbour that does, so that the volume stays. Two cubes with a gap of metal between their centres are not neighbours.
+ * The cavity cut into cubes: which cubes hold melt, what share of each, and how far the faces between them are open. Shares and openings are
+ * measured along bundles of rays with exact crossing heights, so that a wall lying at an angle keeps its volume and its passage. Slivers
+ * below a twentieth of a cube are given to a neighbour. Two cubes with a gap of metal between their centres are not neighbours.
  */
 final class MeltCells {
     static final int NONE = -1;
-    /** A cube larger than this share of plastic counts. */
-    private static final double COUNTS_FROM = 0.5;
+    /** A cube with more than this share of plastic counts. */
+    private static final double COUNTS_FROM = 0.05;
     /** Rays across a cube, each way. */
     private static final int RAYS = 3;
 
@@ -29,6 +29,8 @@ final class MeltCells {
     final double[] share;
     /** Six neighbours per cell, −x +x −y +y −z +z, NONE where melt cannot pass. */
     final int[] neighbour;
+    /** How far the face to each neighbour is open, 0 to 1. */
+    final float[] opening;
     /** Share of the part's volume that found no cell. */
     final double lostShare;
 
@@ -42,6 +44,7 @@ final class MeltCells {
         gridOf = b.gridOf;
         share = b.share;
         neighbour = b.neighbour;
+        opening = b.opening;
         lostShare = b.lostShare;
     }
 
@@ -81,11 +84,15 @@ final class MeltCells {
         final Vec3 origin;
         final int nx, ny, nz;
         final float[] dense;
+        final float[] openX;
+        final float[] openY;
+        final float[] openZ;
         final Probe probe = new Probe();
         int[] cellOf = {};
         int[] gridOf = {};
         double[] share = {};
         int[] neighbour = {};
+        float[] opening = {};
         double lostShare;
 
         Builder(Bvh bvh, double h) {
@@ -100,47 +107,58 @@ final class MeltCells {
             Vec3 span = new Vec3(nx, ny, nz).times(h / 2);
             origin = box.centre().minus(span).plus(new Vec3(1.7e-5, 2.3e-5, 1.1e-5).times(h));
             dense = new float[nx * ny * nz];
+            openX = new float[dense.length];
+            openY = new float[dense.length];
+            openZ = new float[dense.length];
         }
 
         private int cells(double size) {
             return (int) Math.ceil(size / h) + 2;
         }
 
+        /** Rays up every column: a bundle through it for its shares, and one row along each of its two low faces for their openings. */
         void measure(Progress progress) {
-            double below = origin.z() - h, weight = 1.0 / (RAYS * RAYS * h);
             for (int j = 0; j < ny; j++) {
                 progress.at("cutting the part into cells", 0.3 * j / ny);
                 for (int i = 0; i < nx; i++) {
-                    for (int s = 0; s < RAYS * RAYS; s++) {
-                        double x = origin.x() + (i + (s % RAYS + 0.5) / RAYS) * h;
-                        double y = origin.y() + (j + (s / RAYS + 0.5) / RAYS) * h;
-                        addRay(i + nx * j, x, y, below, weight);
+                    int column = i + nx * j;
+                    for (int s = 0; s < RAYS; s++) {
+                        double across = (s + 0.5) / RAYS;
+                        addRay(openX, column, i, j + across, 1.0 / RAYS);
+                        addRay(openY, column, i + across, j, 1.0 / RAYS);
+                        for (int t = 0; t < RAYS; t++)
+                            addRay(dense, column, i + across, j + (t + 0.5) / RAYS, 1.0 / (RAYS * RAYS));
                     }
                 }
             }
         }
 
-        private void addRay(int column, double x, double y, double below, double weight) {
-            probe.aim(x, y, below, 0, 0, 1);
+        private void addRay(float[] to, int column, double i, double j, double weight) {
+            double below = origin.z() - h;
+            probe.aim(origin.x() + i * h, origin.y() + j * h, below, 0, 0, 1);
             int n = bvh.allHits(probe, 0, Double.POSITIVE_INFINITY, Bvh.NONE);
             double entered = Double.NaN;
             for (int k = 0; k < n; k++) {
-                boolean up = bvh.mesh().doubleAreaNormal(probe.hitFacet(k)).z() > 0;
-                double z = below + probe.hitT(k);
+                boolean up = upward(k);
+                double z = (below + probe.hitT(k) - origin.z()) / h;
                 if (!up && Double.isNaN(entered)) entered = z;
-                boolean last = k == n - 1 || bvh.mesh().doubleAreaNormal(probe.hitFacet(k + 1)).z() < 0;
-                if (up && last && !Double.isNaN(entered)) {
-                    addInterval(column, entered, z, weight);
+                if (up && !Double.isNaN(entered) && (k == n - 1 || !upward(k + 1))) {
+                    addInterval(to, column, entered, z, weight);
                     entered = Double.NaN;
                 }
             }
         }
 
-        private void addInterval(int column, double from, double to, double weight) {
-            double a = (from - origin.z()) / h, b = (to - origin.z()) / h;
+        private boolean upward(int hit) {
+            return bvh.mesh().doubleAreaNormal(probe.hitFacet(hit)).z() > 0;
+        }
+
+        private void addInterval(float[] to, int column, double a, double b, double weight) {
             for (int k = Math.max(0, (int) a); k < nz && k < b; k++) {
+                int g = column + nx * ny * k;
                 double overlap = Math.min(b, k + 1) - Math.max(a, k);
-                if (overlap > 0) dense[column + nx * ny * k] += (float) (overlap * h * weight);
+                if (overlap > 0) to[g] += (float) (overlap * weight);
+                if (to == dense && a < k) openZ[g] += (float) weight;
             }
         }
 
@@ -181,14 +199,18 @@ final class MeltCells {
 
         void link(Progress progress) {
             neighbour = new int[6 * gridOf.length];
+            opening = new float[neighbour.length];
             java.util.Arrays.fill(neighbour, NONE);
             for (int c = 0; c < gridOf.length; c++) {
                 if (c % 4096 == 0) progress.at("joining cells", 0.3 + 0.1 * c / gridOf.length);
                 for (int side = 1; side < 6; side += 2) {
-                    int o = cellOf[step(gridOf[c], side)];
-                    if (o == NONE || metalBetween(gridOf[c], side)) continue;
+                    int g = step(gridOf[c], side), o = cellOf[g];
+                    float open = side == 1 ? openX[g] : side == 3 ? openY[g] : openZ[g];
+                    if (o == NONE || open <= 0.01f || metalBetween(gridOf[c], side)) continue;
                     neighbour[6 * c + side] = o;
                     neighbour[6 * o + side - 1] = c;
+                    opening[6 * c + side] = open;
+                    opening[6 * o + side - 1] = open;
                 }
             }
         }

@@ -1,6 +1,8 @@
 package shotwright.fill;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +17,11 @@ final class WayTracer {
     private final double[] slope;
     private final double[] speed;
     private final double gatePressure;
+    private final double exponent;
+    private double tailFactor = 1;
 
-    WayTracer(MeltCells cells, LocalWalls walls, FrontMarch march, boolean[] gate) {
+    WayTracer(MeltCells cells, LocalWalls walls, FrontMarch march, boolean[] gate, double exponent) {
+        this.exponent = exponent;
         this.cells = cells;
         this.walls = walls;
         this.gate = gate;
@@ -54,15 +59,15 @@ final class WayTracer {
     List<FlowField.Slice> way(double[] arrival, int mostSlices) {
         List<Integer> back = new ArrayList<>();
         int c = last(arrival);
-        while (!wet[c]) {
-            back.add(c);
-            int next = best(c, true, arrival);
-            if (next == c) return List.of();
-            c = next;
-        }
+        List<Integer> tail = straightToWet(c);
+        if (tail.isEmpty()) return List.of();
+        back.addAll(tail.subList(0, tail.size() - 1));
+        double straight = cells.centreMm(c).distance(cells.centreMm(tail.getLast()));
+        tailFactor = tail.size() > 1 ? straight / ((tail.size() - 1) * cells.cellMm) : 1;
+        c = tail.getLast();
         while (!gate[c]) {
             back.add(c);
-            int next = best(c, false, arrival);
+            int next = uphill(c);
             if (next == c) break;
             c = next;
         }
@@ -77,25 +82,47 @@ final class WayTracer {
         return last;
     }
 
-    /** The neighbour that filled first (dry) or has the highest pressure (wet), itself when none is better. */
-    private int best(int c, boolean byArrival, double[] arrival) {
+    /** Cells from a dry one to the nearest wet one, both included; empty when there is none. */
+    private List<Integer> straightToWet(int from) {
+        int[] cameFrom = new int[wet.length];
+        Arrays.fill(cameFrom, -2);
+        ArrayDeque<Integer> queue = new ArrayDeque<>(List.of(from));
+        cameFrom[from] = MeltCells.NONE;
+        while (!queue.isEmpty()) {
+            int c = queue.remove();
+            if (wet[c]) {
+                List<Integer> line = new ArrayList<>();
+                for (int k = c; k != MeltCells.NONE; k = cameFrom[k]) line.addFirst(k);
+                return line;
+            }
+            for (int s = 0; s < 6; s++) {
+                int o = cells.neighbour[6 * c + s];
+                if (o == MeltCells.NONE || cameFrom[o] != -2) continue;
+                cameFrom[o] = c;
+                queue.add(o);
+            }
+        }
+        return List.of();
+    }
+
+    /** The neighbour with the highest pressure, itself when none is higher. */
+    private int uphill(int c) {
         int best = c;
         for (int s = 0; s < 6; s++) {
             int o = cells.neighbour[6 * c + s];
-            if (o == MeltCells.NONE) continue;
-            if (byArrival ? arrival[o] < arrival[best] : pressure[o] > pressure[best]) best = o;
+            if (o != MeltCells.NONE && pressure[o] > pressure[best]) best = o;
         }
         return best;
     }
 
-    /** Pieces from the gate outward. Their length is pressure over slope, so that a way across the corners of cubes is not taken for longer. */
+    /** Pieces from the gate outward. Their length is pressure over slope, so that a way across the corners of cubes is not taken for longer; beyond the front it goes straight. */
     private List<FlowField.Slice> pieces(List<Integer> back, int start, double[] arrival) {
         List<FlowField.Slice> out = new ArrayList<>();
         double way = 0, lastSpeed = 0;
         int before = start;
         for (int k = back.size() - 1; k >= 0; k--) {
             int c = back.get(k);
-            double straight = cells.centreMm(c).distance(cells.centreMm(before)), length = straight;
+            double straight = cells.centreMm(c).distance(cells.centreMm(before)), length = straight * tailFactor;
             if (wet[c]) {
                 double mean = gate[before] ? slope[c] : (slope[c] + slope[before]) / 2;
                 if (mean > 0) length = Math.min(straight, (pressure[before] - pressure[c]) / mean);
@@ -107,7 +134,28 @@ final class WayTracer {
                     way, length, walls.wallMm[c], narrow, lastSpeed, Math.min(1, Math.max(0, arrival[c]))));
             before = c;
         }
+        return toGatePressure(out);
+    }
+
+    /** The wet pieces stretched so that their drops add up to the pressure solved at the gate (cubes leave a few per cent either way). */
+    private List<FlowField.Slice> toGatePressure(List<FlowField.Slice> pieces) {
+        double drop = 0;
+        for (FlowField.Slice s : pieces) if (s.arrivalShare() < FlowField.FULL_SHARE) drop += s.lengthMm() * slopeOf(s);
+        double factor = drop > 0 ? Math.clamp(gatePressure / drop, 0.8, 1.25) : 1, way = 0;
+        List<FlowField.Slice> out = new ArrayList<>();
+        for (FlowField.Slice s : pieces) {
+            double length = s.arrivalShare() < FlowField.FULL_SHARE ? s.lengthMm() * factor : s.lengthMm();
+            way += length;
+            out.add(new FlowField.Slice(
+                    way, length, s.wallMm(), s.narrowFactor(), s.speedPerFlowPerMm2(), s.arrivalShare()));
+        }
         return out;
+    }
+
+    /** Slope of the flow picture (m = 1, Q = 1) that belongs to a piece's velocity. */
+    private double slopeOf(FlowField.Slice s) {
+        double v = s.speedPerFlowPerMm2() / s.narrowFactor(), n = exponent;
+        return 2 / s.wallMm() * Math.pow((2 * n + 1) / n * 2 * v / s.wallMm(), n);
     }
 
     private static List<FlowField.Slice> merge(List<FlowField.Slice> pieces, int most) {
