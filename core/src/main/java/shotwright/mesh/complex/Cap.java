@@ -3,7 +3,7 @@ package shotwright.mesh.complex;
 /**
  * What a split has put between the two cells.
  *
- * @param source source number of a flat cap; of its first facet when the cap is not flat, each facet then having its own
+ * @param source source number of the level facets of the cap; facets that are not level have numbers of their own; −1 without a cap
  * @param facets how many facets
  * @param loops how many closed border loops
  * @param spikes corners that folded back and were filled with slivers

@@ -18,13 +18,16 @@ final class Outline {
     final double[] py;
     final double[] height;
     final List<int[]> loops;
+    /** Unit direction the cap is looked at against. */
+    final Vec3 up;
 
-    private Outline(int[] vertex, double[] px, double[] py, double[] height, List<int[]> loops) {
+    private Outline(int[] vertex, double[] px, double[] py, double[] height, List<int[]> loops, Vec3 up) {
         this.vertex = vertex;
         this.px = px;
         this.py = py;
         this.height = height;
         this.loops = loops;
+        this.up = up;
     }
 
     /**
@@ -45,17 +48,17 @@ final class Outline {
             py[i] = v.dot(p);
             height[i] = up.dot(p);
         }
-        Outline blank = new Outline(vertex, px, py, height, List.of());
+        Outline blank = new Outline(vertex, px, py, height, List.of(), up);
         return blank.with(new Loops(blank, local(vertex, from), local(vertex, to)).trace());
     }
 
     Outline with(List<int[]> newLoops) {
-        return new Outline(vertex, px, py, height, newLoops);
+        return new Outline(vertex, px, py, height, newLoops, up);
     }
 
     /** The same points, those on top of each other moved a little along their loop, so that no two fall together in the plane. */
     Outline nudged(double by) {
-        Outline o = new Outline(vertex, px.clone(), py.clone(), height, loops);
+        Outline o = new Outline(vertex, px.clone(), py.clone(), height, loops, up);
         boolean[] placed = new boolean[o.px.length];
         Set<List<Long>> taken = new HashSet<>();
         for (int[] loop : loops) {

@@ -155,20 +155,9 @@ final class Split {
             if (cap != null) return cap;
         }
         Fill fill = Fill.of(c, border);
-        boolean flat = isFlat(border);
-        int source = -1;
-        for (int i = 0; i < fill.triangles().length; i += 3) {
-            int from = flat && source >= 0 ? source : c.newSource();
-            if (source < 0) source = from;
-            int[] t = fill.triangles(), v = border.vertex;
-            c.addFacet(v[t[i]], v[t[i + 1]], v[t[i + 2]], newCell, cell, from);
-        }
-        return new Cap(source, fill.triangles().length / 3, border.loops.size(), fill.spikes(), 0);
-    }
-
-    private boolean isFlat(Outline border) {
-        double lo = Arrays.stream(border.height).min().orElse(0);
-        double hi = Arrays.stream(border.height).max().orElse(0);
-        return hi - lo <= 2 * c.grain().snap();
+        int[] t = new int[fill.triangles().length];
+        for (int i = 0; i < t.length; i++) t[i] = border.vertex[fill.triangles()[i]];
+        int source = CapFacets.add(c, t, level.up(), newCell, cell);
+        return new Cap(source, t.length / 3, border.loops.size(), fill.spikes(), 0);
     }
 }

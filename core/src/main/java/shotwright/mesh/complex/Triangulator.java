@@ -56,7 +56,7 @@ enum Triangulator {
                 for (Vertex v : b.getVertices()) tin.add(v);
             }
             try {
-                tin.addConstraints(border, true);
+                tin.addConstraints(border, false);
             } catch (RuntimeException crossesItself) {
                 return false;
             }
