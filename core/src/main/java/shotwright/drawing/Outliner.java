@@ -1,0 +1,61 @@
+package shotwright.drawing;
+
+/**
+ * Draws outlines and edges into a raster: borders against the ground, steps in depth (surface in front of surface), and given edges where
+ * they are not hidden.
+ */
+final class Outliner {
+    private final Raster raster;
+
+    Outliner(Raster raster) {
+        this.raster = raster;
+    }
+
+    /** Borders and steps; widths in pixels of the picture. */
+    void outlines(double borderWidth, double stepWidth, int colour) {
+        int w = raster.width, h = raster.height;
+        double border = borderWidth * raster.fine, step = stepWidth * raster.fine;
+        byte[] found = new byte[w * h];
+        for (int j = 0; j < h; j++) {
+            for (int i = 0; i < w; i++) {
+                int p = j * w + i;
+                if (i + 1 < w) found[p] = (byte) Math.max(found[p], kind(p, p + 1, raster.slopeX));
+                if (j + 1 < h) found[p] = (byte) Math.max(found[p], kind(p, p + w, raster.slopeY));
+            }
+        }
+        for (int pass = 1; pass <= 2; pass++) {
+            for (int p = 0; p < found.length; p++) {
+                if (found[p] == pass) raster.dot(p % w + 1.0, p / w + 1.0, pass == 2 ? border : step, colour);
+            }
+        }
+    }
+
+    /** 2 where the ground begins, 1 where neither surface reaches the other when carried on by one pixel, else 0. */
+    private int kind(int p, int q, float[] slope) {
+        float a = raster.depth[p], b = raster.depth[q];
+        if (a == Raster.NOTHING && b == Raster.NOTHING) return 0;
+        if (a == Raster.NOTHING || b == Raster.NOTHING) return 2;
+        float limit = 2f * raster.fine;
+        if (Math.abs(b - a) < limit) return 0;
+        boolean nearFirst = a > b;
+        float near = nearFirst ? a : b, far = nearFirst ? b : a;
+        float nearSlope = nearFirst ? slope[p] : -slope[q], farSlope = nearFirst ? -slope[q] : slope[p];
+        boolean step = Math.abs(near + nearSlope - far) > limit
+                && Math.abs(far + farSlope - near) > limit + Math.abs(farSlope);
+        return step ? 1 : 0;
+    }
+
+    /** A straight edge from a to b (x, y, depth) where it is seen; width in pixels of the picture. */
+    void edge(double[] a, double[] b, double width, int colour) {
+        double dx = b[0] - a[0], dy = b[1] - a[1], length = Math.max(Math.abs(dx), Math.abs(dy));
+        if (!(length < 1e7)) return;
+        int steps = (int) Math.ceil(length) + 1;
+        double d = width * raster.fine, bias = 0.75 * raster.fine;
+        for (int k = 0; k <= steps; k++) {
+            double s = (double) k / steps, x = a[0] + dx * s, y = a[1] + dy * s;
+            if (x < -d || y < -d || x > raster.width + d || y > raster.height + d) continue;
+            double z = a[2] + (b[2] - a[2]) * s;
+            if (z >= raster.farthestAround(x, y) - bias) raster.dot(x, y, d, colour);
+        }
+    }
+}

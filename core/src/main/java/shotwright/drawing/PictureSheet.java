@@ -1,0 +1,127 @@
+package shotwright.drawing;
+
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import shotwright.geom.Vec2;
+
+/** Sets a picture on a sheet: circle numbers in the margins, opening arrow, scale, caption, legend. */
+final class PictureSheet {
+    private static final double STEP = 2 * Dimensions.BALLOON + 1.6;
+
+    private final Scene scene;
+    private final Pencil paper;
+    private final double dpi;
+    private final double foot;
+
+    private PictureSheet(Scene scene, double width, double height, double dpi) {
+        this.scene = scene;
+        this.dpi = dpi;
+        paper = Pencil.on(width, height);
+        foot = scene.legend().map(Legend::height).orElse(0.0) + 8;
+    }
+
+    static Drawing of(Scene scene, double width, double height, double dpi) {
+        return new PictureSheet(scene, width, height, dpi).draw();
+    }
+
+    private Drawing draw() {
+        double w = paper.width(), h = paper.height(), high = h - foot;
+        if (high < 15) throw new IllegalArgumentException("height: " + h + " mm leaves no room above the legend");
+        double k = dpi / 25.4, side = scene.callouts().isEmpty() ? 6 : 16, edge = 5;
+        int pw = (int) Math.round(w * k), ph = (int) Math.round(high * k);
+        double line = Math.max(1, 0.25 * k);
+        Picture p = Picture.render(scene, pw, ph, side * k, edge * k, (w - 2 * side) * k, (high - 2 * edge) * k, line);
+        BufferedImage image = p.image();
+        paper.fillBox(0, 0, w, h, scene.ground());
+        paper.pixels(image, 0, 0, w, high);
+        callouts(p, w, high, k);
+        opening(4.5, 4);
+        String caption = scene.caption().isEmpty() ? scene.view().name() : scene.caption();
+        double base = high + 5;
+        double scaleRight = scale(p.projection().scale() * 25.4 / dpi, w - 4, base);
+        paper.text(4, base, shortened(caption, scaleRight - 8), Letter.SMALL.in(Ink.GREY));
+        scene.legend().ifPresent(l -> l.draw(paper, 5, high + 8, Math.min(w - 10, 92)));
+        return paper.drawing(caption);
+    }
+
+    private static String shortened(String words, double room) {
+        if (Typeface.width(words, Letter.SMALL) <= room) return words;
+        int n = words.length();
+        while (n > 1 && Typeface.width(words.substring(0, n) + "…", Letter.SMALL) > room) n--;
+        return words.substring(0, n).strip() + "…";
+    }
+
+    /** An arrow along the opening direction; a ring with a dot or a cross when it points at the eye or away. */
+    private void opening(double x, double y) {
+        double raise = scene.view().raiseDeg();
+        Letter small = Letter.SMALL.in(Ink.BLACK);
+        if (Math.abs(raise) > 80) {
+            paper.circle(x, y + 1.5, 1.5, Pen.THIN);
+            if (raise > 0) paper.fillCircle(x, y + 1.5, 0.5, Ink.BLACK);
+            else {
+                paper.line(x - 1, y + 0.5, x + 1, y + 2.5, Pen.THIN);
+                paper.line(x - 1, y + 2.5, x + 1, y + 0.5, Pen.THIN);
+            }
+            paper.text(x + 3, y + 2.6, "opens", small);
+            return;
+        }
+        paper.line(x, y + 9, x, y + 2, new Pen(0.35, Ink.BLACK));
+        paper.arrowHead(x, y, 0, -1, 3, Ink.BLACK);
+        paper.text(x + 2, y + 7, "opens", small);
+    }
+
+    /** A bar of a round length; gives where it begins. */
+    private double scale(double mmOnPaperPerMm, double right, double base) {
+        double wish = 24 / mmOnPaperPerMm, ten = Math.pow(10, Math.floor(Math.log10(wish)));
+        double length = wish >= 5 * ten ? 5 * ten : wish >= 2 * ten ? 2 * ten : ten;
+        double bar = length * mmOnPaperPerMm;
+        String text = (length >= 1 ? String.format(Locale.ROOT, "%.0f", length) : Double.toString(length)) + " mm";
+        double from = right - Typeface.width(text, Letter.SMALL) - 1.5 - bar, y = base - 1;
+        paper.line(from, y, from + bar, y, new Pen(0.5, Ink.BLACK));
+        paper.line(from, y - 1.2, from, y + 1.2, Pen.THIN);
+        paper.line(from + bar, y - 1.2, from + bar, y + 1.2, Pen.THIN);
+        paper.text(from + bar + 1.5, base, text, Letter.SMALL.in(Ink.BLACK));
+        return from;
+    }
+
+    private record Placed(Callout callout, Vec2 point, boolean seen) {}
+
+    private void callouts(Picture p, double w, double high, double k) {
+        List<Placed> left = new ArrayList<>(), right = new ArrayList<>();
+        int most = (int) Math.max(1, Math.floor((high - 18) / STEP));
+        List<Placed> all = new ArrayList<>();
+        for (Callout c : scene.callouts())
+            all.add(new Placed(c, p.projection().onPicture(c.at()).times(1 / k), p.sees(c.at())));
+        all.sort(Comparator.comparingDouble(q -> -Math.abs(q.point().x() - w / 2)));
+        for (Placed q : all) {
+            boolean toLeft = q.point().x() < w / 2;
+            List<Placed> wanted = toLeft ? left : right, other = toLeft ? right : left;
+            (wanted.size() < most || other.size() >= most ? wanted : other).add(q);
+        }
+        column(left, 6, high, 17);
+        column(right, w - 6, high, 6);
+    }
+
+    /** Spreads circles along a margin in the order of what they point at, each as near to its own height as the others allow. */
+    private void column(List<Placed> side, double x, double high, double top) {
+        side.sort(Comparator.comparingDouble(q -> q.point().y()));
+        int n = side.size();
+        double bottom = high - 4, step = n > 1 ? Math.min(STEP, (bottom - top) / (n - 1)) : STEP;
+        double[] y = new double[n];
+        for (int i = 0; i < n; i++) y[i] = Math.max(side.get(i).point().y() - 3, i == 0 ? top : y[i - 1] + step);
+        for (int i = n - 1; i >= 0; i--) y[i] = Math.min(y[i], i == n - 1 ? bottom : y[i + 1] - step);
+        for (int i = 0; i < n; i++) {
+            Placed q = side.get(i);
+            Vec2 centre = new Vec2(x, y[i]);
+            if (q.callout().target().isEmpty()) balloon(paper, q, centre);
+            else paper.link(q.callout().target(), inside -> balloon(inside, q, centre));
+        }
+    }
+
+    private static void balloon(Pencil on, Placed q, Vec2 centre) {
+        Dimensions.balloon(on, q.point(), centre, q.callout().number(), q.seen());
+    }
+}
