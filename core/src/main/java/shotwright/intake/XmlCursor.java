@@ -13,7 +13,7 @@ import shotwright.progress.Progress;
  * looked up. Faults name the entry and the line.
  */
 final class XmlCursor implements AutoCloseable {
-    private static final int DEEPEST = 100;
+    private static final int DEEPEST = 60;
     private static final XMLInputFactory FACTORY = factory();
 
     private final XMLStreamReader xml;
@@ -86,6 +86,7 @@ final class XmlCursor implements AutoCloseable {
         String why = (from < 0 ? message : message.substring(from + 9))
                 .replaceAll("\\s+", " ")
                 .strip();
+        if (why.startsWith("JAXP")) why = "one of its elements is larger than is read here";
         if (why.endsWith(".")) why = why.substring(0, why.length() - 1);
         int line = e.getLocation() == null ? -1 : e.getLocation().getLineNumber();
         return guard.fault(

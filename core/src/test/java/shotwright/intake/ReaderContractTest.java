@@ -1,0 +1,257 @@
+package shotwright.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import shotwright.geom.Vec3;
+import shotwright.mesh.MassProperties;
+import shotwright.mesh.Solids;
+import shotwright.mesh.TriMesh;
+import shotwright.progress.Progress;
+
+/** What holds for every format: the same solid gives the same part, faults give one plain message, limits and cancelling work. */
+class ReaderContractTest {
+    @TempDir
+    Path folder;
+
+    /** A format as a way to write a mesh. */
+    record Format(String name, Function<TriMesh, byte[]> write) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    static Stream<Format> formats() {
+        return Stream.of(
+                new Format("STL, binary", Samples::binaryStl),
+                new Format("STL, ASCII", m -> Samples.asciiStl(m).getBytes(StandardCharsets.UTF_8)),
+                new Format("OBJ", m -> Samples.obj(m).getBytes(StandardCharsets.UTF_8)),
+                new Format("3MF", m -> Samples.threeMf("millimeter", m)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("formats")
+    void theSameSolidGivesTheSamePart(Format format) {
+        for (TriMesh m : List.of(Samples.block(), Samples.washer(), Solids.sphere(new Vec3(3, 4, 5), 9, 3))) {
+            IntakeResult r = Samples.read(folder, format.write().apply(m));
+            Samples.assertNoStop(r);
+            MassProperties mass = MassProperties.of(m);
+            assertThat(r.facts().format()).isEqualTo(format.name());
+            assertThat(r.facts().facets()).isEqualTo(m.facetCount());
+            assertThat(r.facts().vertices()).isEqualTo(m.vertexCount());
+            assertThat(r.facts().openEdges()).isZero();
+            assertThat(r.facts().bodies()).isEqualTo(1);
+            assertThat(r.facts().volumeMm3()).isCloseTo(mass.volumeMm3(), within(2e-6 * mass.volumeMm3()));
+            assertThat(r.facts().surfaceAreaMm2()).isCloseTo(mass.surfaceAreaMm2(), within(2e-6 * mass.surfaceAreaMm2()));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("formats")
+    void aMissingFacetIsRefusedWithCountAndPlaceAndStillMeasured(Format format) {
+        IntakeResult r = Samples.read(folder, format.write().apply(Samples.without(Samples.block(), 3)));
+        assertThat(r.part()).isNull();
+        assertThat(Samples.only(r, "open-edges").text()).contains("3 open edges").contains("near x");
+        assertThat(Samples.only(r, "open-edges").remedy()).contains("--mend holes");
+        assertThat(r.facts().openEdges()).isEqualTo(3);
+        assertThat(r.facts().unitReadings().getFirst().sizeMm()).isEqualTo(new Vec3(20, 30, 10));
+    }
+
+    @ParameterizedTest
+    @MethodSource("formats")
+    void insideOutIsRefusedAndTurnedOnRequest(Format format) {
+        byte[] file = format.write().apply(Samples.block().flip());
+        IntakeResult r = Samples.read(folder, file);
+        assertThat(r.part()).isNull();
+        assertThat(Samples.only(r, "inside-out").remedy()).contains("--mend flip");
+        IntakeResult mended = Samples.read(folder, file, IntakeOptions.usual().withMends(Mend.FLIP));
+        Samples.assertNoStop(mended);
+        assertThat(mended.part().mass().volumeMm3()).isCloseTo(6000, within(1e-2));
+    }
+
+    @ParameterizedTest
+    @MethodSource("formats")
+    void twoBodiesAreAskedAboutAndCanBeChosen(Format format) {
+        TriMesh two = Solids.together(Samples.washer(), Solids.box(new Vec3(40, 0, 0), new Vec3(60, 20, 20)));
+        IntakeResult r = Samples.read(folder, format.write().apply(two));
+        assertThat(r.facts().bodies()).isEqualTo(2);
+        assertThat(Samples.only(r, "several-bodies").text()).contains("2 separate solids").contains("8000 mm³");
+        assertThat(r.part().mass().volumeMm3()).isCloseTo(8000, within(0.02));
+        IntakeResult second = Samples.read(folder, format.write().apply(two), IntakeOptions.usual().withBody(2));
+        assertThat(second.findings()).noneMatch(f -> f.code().equals("several-bodies"));
+        assertThat(second.part().mesh().facetCount()).isEqualTo(Samples.washer().facetCount());
+        IntakeResult third = Samples.read(folder, format.write().apply(two), IntakeOptions.usual().withBody(3));
+        assertThat(third.part()).isNull();
+        Samples.only(third, "no-such-body");
+    }
+
+    @ParameterizedTest
+    @MethodSource("formats")
+    void aClosedHollowIsAskedAboutAndFilled(Format format) {
+        TriMesh hollow = Solids.together(
+                Samples.block(), Solids.box(new Vec3(0, 10, 4), new Vec3(5, 15, 6)).flip());
+        IntakeResult r = Samples.read(folder, format.write().apply(hollow));
+        assertThat(r.facts().bodies()).isEqualTo(1);
+        assertThat(r.facts().bodyList().getFirst().hollows()).isEqualTo(1);
+        assertThat(r.facts().volumeMm3()).isCloseTo(5950, within(0.01));
+        assertThat(r.part().mass().volumeMm3()).isCloseTo(6000, within(0.01));
+        assertThat(Samples.only(r, "closed-hollow").text()).contains("50 mm³");
+    }
+
+    @ParameterizedTest
+    @MethodSource("formats")
+    void anyCutEndsInAMessageOrAFinding(Format format) {
+        byte[] whole = format.write().apply(Samples.block());
+        int told = 0;
+        for (int n = 0; n < whole.length; n += Math.max(1, whole.length / 150)) {
+            byte[] cut = Arrays.copyOf(whole, n);
+            try {
+                IntakeResult r = Samples.read(folder, cut);
+                if (r.part() == null) assertThat(r.findings()).isNotEmpty();
+                told++;
+            } catch (IntakeException e) {
+                assertThat(e.getMessage()).startsWith("sample.bin").doesNotContain("\n").doesNotContain("Exception");
+                assertThat(e.remedy()).isNotBlank();
+                told++;
+            }
+        }
+        assertThat(told).isGreaterThan(100);
+    }
+
+    @ParameterizedTest
+    @MethodSource("formats")
+    void limitsAreNamed(Format format) {
+        byte[] file = format.write().apply(Samples.washer());
+        Limits u = Limits.USUAL;
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(
+                        folder,
+                        file,
+                        IntakeOptions.usual().withLimits(new Limits(1000, 100, 100, 1 << 20, 200, 16, 10, 60))))
+                .withMessageContaining("MiB");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(
+                        folder, file, IntakeOptions.usual().withLimits(new Limits(
+                                u.maxByteCount(), 100, 1000, u.maxInflatedByteCount(), 200, 16, 10, 60))))
+                .withMessageContaining("more than 100 facets");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(
+                        folder, file, IntakeOptions.usual().withLimits(new Limits(
+                                u.maxByteCount(), 1000, 100, u.maxInflatedByteCount(), 200, 16, 10, 60))))
+                .withMessageContaining("more than 100 corner points");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(
+                        folder, file, IntakeOptions.usual().withLimits(new Limits(
+                                u.maxByteCount(), 1000, 1000, u.maxInflatedByteCount(), 200, 16, 10, 1e-9))))
+                .withMessageContaining("took longer than");
+    }
+
+    @ParameterizedTest
+    @MethodSource("formats")
+    void aPersonCanStopTheReading(Format format) throws IOException {
+        Path file = folder.resolve("part");
+        Files.write(file, format.write().apply(Samples.washer()));
+        Progress stop = (doing, share) -> {
+            if (doing.startsWith("reading") || doing.startsWith("measuring")) throw new Progress.Cancelled();
+        };
+        assertThatExceptionOfType(Progress.Cancelled.class)
+                .isThrownBy(() -> Intake.read(file, IntakeOptions.usual(), stop));
+    }
+
+    @Test
+    void whatIsNoPartFileIsNamed() {
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(folder, "%PDF-1.7 and so on"))
+                .withMessageContaining("PDF document");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(folder, "hello there"))
+                .withMessageContaining("\"hello there\"");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(folder, new byte[] {1, 2, (byte) 0xfe, 0}))
+                .withMessageContaining("01 02 fe 00");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(folder, "ISO-10303-21;\nHEADER;"))
+                .withMessageContaining("STEP is not read by this build");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Samples.read(folder, new byte[0]))
+                .withMessageContaining("0 bytes");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Intake.read(folder, IntakeOptions.usual(), Progress.SILENT))
+                .withMessageContaining("folder");
+        assertThatExceptionOfType(IntakeException.class)
+                .isThrownBy(() -> Intake.read(folder.resolve("none.stl"), IntakeOptions.usual(), Progress.SILENT))
+                .withMessageContaining("no such file");
+    }
+
+    @Test
+    void mixedWindingIsRefusedAndTurnedOnRequest() {
+        TriMesh mixed = Facets.turn(Samples.washer(), f -> f % 5 == 0);
+        IntakeResult r = Samples.read(folder, Samples.binaryStl(mixed));
+        assertThat(Samples.only(r, "winding-mixed").remedy()).contains("--mend winding").contains("77 facets");
+        IntakeResult mended = Samples.read(
+                folder, Samples.binaryStl(mixed), new IntakeOptions(null, Set.of(Mend.WINDING), null, Limits.USUAL));
+        Samples.assertNoStop(mended);
+        double v = MassProperties.of(Samples.washer()).volumeMm3();
+        assertThat(mended.part().mass().volumeMm3()).isCloseTo(v, within(1e-5 * v));
+    }
+
+    @Test
+    void aMissingRingFaceComesBackAsARing() {
+        TriMesh washer = Samples.washer();
+        TriMesh open = Facets.keep(
+                washer, f -> washer.centroid(f).z() < 3.99 || Math.abs(washer.doubleAreaNormal(f).unit().z()) < 0.9);
+        assertThat(open.facetCount()).isEqualTo(washer.facetCount() - 96);
+        byte[] file = Samples.binaryStl(open);
+        assertThat(Samples.only(Samples.read(folder, file), "open-edges").remedy()).contains("96 flat facets");
+        IntakeResult r = Samples.read(folder, file, IntakeOptions.usual().withMends(Mend.HOLES));
+        Samples.assertNoStop(r);
+        double v = MassProperties.of(washer).volumeMm3(), a = MassProperties.of(washer).surfaceAreaMm2();
+        assertThat(r.part().mass().volumeMm3()).isCloseTo(v, within(1e-5 * v));
+        assertThat(r.part().mass().surfaceAreaMm2()).isCloseTo(a, within(1e-5 * a));
+    }
+
+    @Test
+    void aBentHoleIsNotClosedByGuessing() {
+        TriMesh ball = Solids.sphere(Vec3.ZERO, 10, 3);
+        TriMesh open = Facets.keep(ball, f -> ball.centroid(f).x() < 7);
+        IntakeResult r = Samples.read(folder, Samples.binaryStl(open));
+        assertThat(Samples.only(r, "open-edges").remedy()).doesNotContain("--mend");
+        IntakeResult tried = Samples.read(folder, Samples.binaryStl(open), IntakeOptions.usual().withMends(Mend.HOLES));
+        assertThat(tried.part()).isNull();
+    }
+
+    @Test
+    void twoBlocksThatTouchInAnEdgeAreRefused() {
+        Solids.Soup soup = new Solids.Soup();
+        for (TriMesh m : List.of(
+                Solids.box(Vec3.ZERO, new Vec3(10, 10, 10)), Solids.box(new Vec3(10, 10, 0), new Vec3(20, 20, 10))))
+            for (int f = 0; f < m.facetCount(); f++) soup.add(m.cornerPoint(f, 0), m.cornerPoint(f, 1), m.cornerPoint(f, 2));
+        IntakeResult r = Samples.read(folder, Samples.binaryStl(soup.mesh()));
+        assertThat(r.facts().nonManifoldEdges()).isEqualTo(1);
+        assertThat(Samples.only(r, "non-manifold-edges").atMm()).isEqualTo(new Vec3(10, 10, 5));
+    }
+
+    @Test
+    void farFromTheOriginSinglePrecisionIsNotTrusted() {
+        TriMesh far = Samples.block().transform(shotwright.geom.Transform.translate(new Vec3(2e7, 0, 0)));
+        IntakeResult r = Samples.read(folder, Samples.binaryStl(far));
+        assertThat(Samples.only(r, "far-from-origin").text()).contains("step by 2 mm");
+        assertThat(r.part()).isNull();
+        Samples.assertNoStop(Samples.read(folder, Samples.obj(far)));
+    }
+}
