@@ -14,12 +14,14 @@ class DecimalTextTest {
         Random r = new Random(7);
         for (int i = 0; i < 200_000; i++) {
             double x = Double.longBitsToDouble(r.nextLong());
-            String s = switch (i % 4) {
-                case 0 -> Double.toString(x);
-                case 1 -> String.format(Locale.ROOT, "%.6f", r.nextGaussian() * Math.pow(10, r.nextInt(8)));
-                case 2 -> Float.toString((float) r.nextGaussian());
-                default -> String.format(Locale.ROOT, "%+.9e", r.nextGaussian() * Math.pow(10, r.nextInt(60) - 30));
-            };
+            String s =
+                    switch (i % 4) {
+                        case 0 -> Double.toString(x);
+                        case 1 -> String.format(Locale.ROOT, "%.6f", r.nextGaussian() * Math.pow(10, r.nextInt(8)));
+                        case 2 -> Float.toString((float) r.nextGaussian());
+                        default ->
+                            String.format(Locale.ROOT, "%+.9e", r.nextGaussian() * Math.pow(10, r.nextInt(60) - 30));
+                    };
             if (s.contains("N") || s.contains("I")) continue;
             assertThat(Double.doubleToRawLongBits(DecimalText.parse(s)))
                     .as(s)

@@ -10,10 +10,10 @@ import org.junit.jupiter.api.io.TempDir;
 
 class ObjTest {
     @TempDir
+    @SuppressWarnings("NullAway.Init")
     Path folder;
 
-    private static final String CUBE_CORNERS =
-            """
+    private static final String CUBE_CORNERS = """
             v 0 0 0
             v 10 0 0
             v 10 10 0
@@ -27,8 +27,8 @@ class ObjTest {
     private void assertVolume(String file, double volume, double area) {
         IntakeResult r = Samples.read(folder, file);
         Samples.assertNoStop(r);
-        assertThat(r.part().mass().volumeMm3()).isCloseTo(volume, within(1e-9 * volume));
-        assertThat(r.part().mass().surfaceAreaMm2()).isCloseTo(area, within(1e-9 * area));
+        assertThat(Samples.part(r).mass().volumeMm3()).isCloseTo(volume, within(1e-9 * volume));
+        assertThat(Samples.part(r).mass().surfaceAreaMm2()).isCloseTo(area, within(1e-9 * area));
     }
 
     @Test
@@ -38,7 +38,9 @@ class ObjTest {
                 mtllib x.mtl
                 o thing
                 """
-                        + CUBE_CORNERS.replace("v 10 0 0\n", "v 10 0 0 1.0\n").replace("v 0 0 10\n", "v 0 0 10 0.5 0.5 0.5\n")
+                        + CUBE_CORNERS
+                                .replace("v 10 0 0\n", "v 10 0 0 1.0\n")
+                                .replace("v 0 0 10\n", "v 0 0 10 0.5 0.5 0.5\n")
                         + """
                         vt 0 0
                         vn 0 0 1
@@ -64,11 +66,27 @@ class ObjTest {
         // an L of 20 × 20 with a 12 × 12 corner left out, 5 thick: area 400 − 144 = 256
         int[][] l = {{0, 0}, {20, 0}, {20, 8}, {8, 8}, {8, 20}, {0, 20}};
         StringBuilder s = new StringBuilder();
-        for (int z = 0; z <= 5; z += 5) for (int[] p : l) s.append("v ").append(p[0]).append(' ').append(p[1]).append(' ').append(z).append('\n');
+        for (int z = 0; z <= 5; z += 5)
+            for (int[] p : l)
+                s.append("v ")
+                        .append(p[0])
+                        .append(' ')
+                        .append(p[1])
+                        .append(' ')
+                        .append(z)
+                        .append('\n');
         s.append("f 4 3 2 1 6 5\nf 10 11 12 7 8 9\n");
         for (int i = 0; i < 6; i++) {
             int j = (i + 1) % 6;
-            s.append("f ").append(i + 1).append(' ').append(j + 1).append(' ').append(j + 7).append(' ').append(i + 7).append('\n');
+            s.append("f ")
+                    .append(i + 1)
+                    .append(' ')
+                    .append(j + 1)
+                    .append(' ')
+                    .append(j + 7)
+                    .append(' ')
+                    .append(i + 7)
+                    .append('\n');
         }
         assertVolume(s.toString(), 256 * 5, 2 * 256 + 80 * 5);
     }
@@ -86,7 +104,15 @@ class ObjTest {
         }
         p[n - 2] = new double[] {2 * teeth - 1, 0};
         p[n - 1] = new double[] {0, 0};
-        for (int z = 0; z < 2; z++) for (double[] q : p) s.append("v ").append(q[0]).append(' ').append(q[1]).append(' ').append(z * 6).append('\n');
+        for (int z = 0; z < 2; z++)
+            for (double[] q : p)
+                s.append("v ")
+                        .append(q[0])
+                        .append(' ')
+                        .append(q[1])
+                        .append(' ')
+                        .append(z * 6)
+                        .append('\n');
         for (int i = 0; i < n; i++) {
             low.append(' ').append(i + 1);
             high.append(' ').append(n + n - i);
@@ -94,13 +120,21 @@ class ObjTest {
         s.append(low).append('\n').append(high).append('\n');
         for (int i = 0; i < n; i++) {
             int j = (i + 1) % n;
-            s.append("f ").append(j + 1).append(' ').append(i + 1).append(' ').append(n + i + 1).append(' ').append(n + j + 1).append('\n');
+            s.append("f ")
+                    .append(j + 1)
+                    .append(' ')
+                    .append(i + 1)
+                    .append(' ')
+                    .append(n + i + 1)
+                    .append(' ')
+                    .append(n + j + 1)
+                    .append('\n');
         }
         // shoelace, by hand: spine 79 × 1; a web of 1 × 4 between x = 2i + 1 and 2i + 2 for 39 gaps
         double area = 79 + 39 * 4;
         IntakeResult r = Samples.read(folder, s.toString());
         Samples.assertNoStop(r);
-        assertThat(r.part().mass().volumeMm3()).isCloseTo(6 * area, within(1e-9));
+        assertThat(Samples.part(r).mass().volumeMm3()).isCloseTo(6 * area, within(1e-9));
         assertThat(r.facts().facets()).isEqualTo(2 * (n - 2) + 2 * n);
     }
 
@@ -138,6 +172,7 @@ class ObjTest {
             s.append("f -4 -3 -2 -1\n");
         }
         assertVolume(s.toString(), 1000, 600);
-        assertThat(Samples.read(folder, s.toString()).facts().notes()).anyMatch(n -> n.startsWith("Joined 16 corner points"));
+        assertThat(Samples.read(folder, s.toString()).facts().notes())
+                .anyMatch(n -> n.startsWith("Joined 16 corner points"));
     }
 }

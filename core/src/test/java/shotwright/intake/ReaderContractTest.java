@@ -26,6 +26,7 @@ import shotwright.progress.Progress;
 /** What holds for every format: the same solid gives the same part, faults give one plain message, limits and cancelling work. */
 class ReaderContractTest {
     @TempDir
+    @SuppressWarnings("NullAway.Init")
     Path folder;
 
     /** A format as a way to write a mesh. */
@@ -57,7 +58,8 @@ class ReaderContractTest {
             assertThat(r.facts().openEdges()).isZero();
             assertThat(r.facts().bodies()).isEqualTo(1);
             assertThat(r.facts().volumeMm3()).isCloseTo(mass.volumeMm3(), within(2e-6 * mass.volumeMm3()));
-            assertThat(r.facts().surfaceAreaMm2()).isCloseTo(mass.surfaceAreaMm2(), within(2e-6 * mass.surfaceAreaMm2()));
+            assertThat(r.facts().surfaceAreaMm2())
+                    .isCloseTo(mass.surfaceAreaMm2(), within(2e-6 * mass.surfaceAreaMm2()));
         }
     }
 
@@ -66,7 +68,9 @@ class ReaderContractTest {
     void aMissingFacetIsRefusedWithCountAndPlaceAndStillMeasured(Format format) {
         IntakeResult r = Samples.read(folder, format.write().apply(Samples.without(Samples.block(), 3)));
         assertThat(r.part()).isNull();
-        assertThat(Samples.only(r, "open-edges").text()).contains("3 open edges").contains("near x");
+        assertThat(Samples.only(r, "open-edges").text())
+                .contains("3 open edges")
+                .contains("near x");
         assertThat(Samples.only(r, "open-edges").remedy()).contains("--mend holes");
         assertThat(r.facts().openEdges()).isEqualTo(3);
         assertThat(r.facts().unitReadings().getFirst().sizeMm()).isEqualTo(new Vec3(20, 30, 10));
@@ -81,7 +85,7 @@ class ReaderContractTest {
         assertThat(Samples.only(r, "inside-out").remedy()).contains("--mend flip");
         IntakeResult mended = Samples.read(folder, file, IntakeOptions.usual().withMends(Mend.FLIP));
         Samples.assertNoStop(mended);
-        assertThat(mended.part().mass().volumeMm3()).isCloseTo(6000, within(1e-2));
+        assertThat(Samples.part(mended).mass().volumeMm3()).isCloseTo(6000, within(1e-2));
     }
 
     @ParameterizedTest
@@ -90,12 +94,17 @@ class ReaderContractTest {
         TriMesh two = Solids.together(Samples.washer(), Solids.box(new Vec3(40, 0, 0), new Vec3(60, 20, 20)));
         IntakeResult r = Samples.read(folder, format.write().apply(two));
         assertThat(r.facts().bodies()).isEqualTo(2);
-        assertThat(Samples.only(r, "several-bodies").text()).contains("2 separate solids").contains("8000 mm³");
-        assertThat(r.part().mass().volumeMm3()).isCloseTo(8000, within(0.02));
-        IntakeResult second = Samples.read(folder, format.write().apply(two), IntakeOptions.usual().withBody(2));
+        assertThat(Samples.only(r, "several-bodies").text())
+                .contains("2 separate solids")
+                .contains("8000 mm³");
+        assertThat(Samples.part(r).mass().volumeMm3()).isCloseTo(8000, within(0.02));
+        IntakeResult second = Samples.read(
+                folder, format.write().apply(two), IntakeOptions.usual().withBody(2));
         assertThat(second.findings()).noneMatch(f -> f.code().equals("several-bodies"));
-        assertThat(second.part().mesh().facetCount()).isEqualTo(Samples.washer().facetCount());
-        IntakeResult third = Samples.read(folder, format.write().apply(two), IntakeOptions.usual().withBody(3));
+        assertThat(Samples.part(second).mesh().facetCount())
+                .isEqualTo(Samples.washer().facetCount());
+        IntakeResult third = Samples.read(
+                folder, format.write().apply(two), IntakeOptions.usual().withBody(3));
         assertThat(third.part()).isNull();
         Samples.only(third, "no-such-body");
     }
@@ -104,12 +113,13 @@ class ReaderContractTest {
     @MethodSource("formats")
     void aClosedHollowIsAskedAboutAndFilled(Format format) {
         TriMesh hollow = Solids.together(
-                Samples.block(), Solids.box(new Vec3(0, 10, 4), new Vec3(5, 15, 6)).flip());
+                Samples.block(),
+                Solids.box(new Vec3(0, 10, 4), new Vec3(5, 15, 6)).flip());
         IntakeResult r = Samples.read(folder, format.write().apply(hollow));
         assertThat(r.facts().bodies()).isEqualTo(1);
         assertThat(r.facts().bodyList().getFirst().hollows()).isEqualTo(1);
         assertThat(r.facts().volumeMm3()).isCloseTo(5950, within(0.01));
-        assertThat(r.part().mass().volumeMm3()).isCloseTo(6000, within(0.01));
+        assertThat(Samples.part(r).mass().volumeMm3()).isCloseTo(6000, within(0.01));
         assertThat(Samples.only(r, "closed-hollow").text()).contains("50 mm³");
     }
 
@@ -125,7 +135,10 @@ class ReaderContractTest {
                 if (r.part() == null) assertThat(r.findings()).isNotEmpty();
                 told++;
             } catch (IntakeException e) {
-                assertThat(e.getMessage()).startsWith("sample.bin").doesNotContain("\n").doesNotContain("Exception");
+                assertThat(e.getMessage())
+                        .startsWith("sample.bin")
+                        .doesNotContain("\n")
+                        .doesNotContain("Exception");
                 assertThat(e.remedy()).isNotBlank();
                 told++;
             }
@@ -146,18 +159,27 @@ class ReaderContractTest {
                 .withMessageContaining("MiB");
         assertThatExceptionOfType(IntakeException.class)
                 .isThrownBy(() -> Samples.read(
-                        folder, file, IntakeOptions.usual().withLimits(new Limits(
-                                u.maxByteCount(), 100, 1000, u.maxInflatedByteCount(), 200, 16, 10, 60))))
+                        folder,
+                        file,
+                        IntakeOptions.usual()
+                                .withLimits(new Limits(
+                                        u.maxByteCount(), 100, 1000, u.maxInflatedByteCount(), 200, 16, 10, 60))))
                 .withMessageContaining("more than 100 facets");
         assertThatExceptionOfType(IntakeException.class)
                 .isThrownBy(() -> Samples.read(
-                        folder, file, IntakeOptions.usual().withLimits(new Limits(
-                                u.maxByteCount(), 1000, 100, u.maxInflatedByteCount(), 200, 16, 10, 60))))
+                        folder,
+                        file,
+                        IntakeOptions.usual()
+                                .withLimits(new Limits(
+                                        u.maxByteCount(), 1000, 100, u.maxInflatedByteCount(), 200, 16, 10, 60))))
                 .withMessageContaining("more than 100 corner points");
         assertThatExceptionOfType(IntakeException.class)
                 .isThrownBy(() -> Samples.read(
-                        folder, file, IntakeOptions.usual().withLimits(new Limits(
-                                u.maxByteCount(), 1000, 1000, u.maxInflatedByteCount(), 200, 16, 10, 1e-9))))
+                        folder,
+                        file,
+                        IntakeOptions.usual()
+                                .withLimits(new Limits(
+                                        u.maxByteCount(), 1000, 1000, u.maxInflatedByteCount(), 200, 16, 10, 1e-9))))
                 .withMessageContaining("took longer than");
     }
 
@@ -202,27 +224,33 @@ class ReaderContractTest {
     void mixedWindingIsRefusedAndTurnedOnRequest() {
         TriMesh mixed = Facets.turn(Samples.washer(), f -> f % 5 == 0);
         IntakeResult r = Samples.read(folder, Samples.binaryStl(mixed));
-        assertThat(Samples.only(r, "winding-mixed").remedy()).contains("--mend winding").contains("77 facets");
+        assertThat(Samples.only(r, "winding-mixed").remedy())
+                .contains("--mend winding")
+                .contains("77 facets");
         IntakeResult mended = Samples.read(
                 folder, Samples.binaryStl(mixed), new IntakeOptions(null, Set.of(Mend.WINDING), null, Limits.USUAL));
         Samples.assertNoStop(mended);
         double v = MassProperties.of(Samples.washer()).volumeMm3();
-        assertThat(mended.part().mass().volumeMm3()).isCloseTo(v, within(1e-5 * v));
+        assertThat(Samples.part(mended).mass().volumeMm3()).isCloseTo(v, within(1e-5 * v));
     }
 
     @Test
     void aMissingRingFaceComesBackAsARing() {
         TriMesh washer = Samples.washer();
         TriMesh open = Facets.keep(
-                washer, f -> washer.centroid(f).z() < 3.99 || Math.abs(washer.doubleAreaNormal(f).unit().z()) < 0.9);
+                washer,
+                f -> washer.centroid(f).z() < 3.99
+                        || Math.abs(washer.doubleAreaNormal(f).unit().z()) < 0.9);
         assertThat(open.facetCount()).isEqualTo(washer.facetCount() - 96);
         byte[] file = Samples.binaryStl(open);
-        assertThat(Samples.only(Samples.read(folder, file), "open-edges").remedy()).contains("96 flat facets");
+        assertThat(Samples.only(Samples.read(folder, file), "open-edges").remedy())
+                .contains("96 flat facets");
         IntakeResult r = Samples.read(folder, file, IntakeOptions.usual().withMends(Mend.HOLES));
         Samples.assertNoStop(r);
-        double v = MassProperties.of(washer).volumeMm3(), a = MassProperties.of(washer).surfaceAreaMm2();
-        assertThat(r.part().mass().volumeMm3()).isCloseTo(v, within(1e-5 * v));
-        assertThat(r.part().mass().surfaceAreaMm2()).isCloseTo(a, within(1e-5 * a));
+        double v = MassProperties.of(washer).volumeMm3(),
+                a = MassProperties.of(washer).surfaceAreaMm2();
+        assertThat(Samples.part(r).mass().volumeMm3()).isCloseTo(v, within(1e-5 * v));
+        assertThat(Samples.part(r).mass().surfaceAreaMm2()).isCloseTo(a, within(1e-5 * a));
     }
 
     @Test
@@ -231,7 +259,8 @@ class ReaderContractTest {
         TriMesh open = Facets.keep(ball, f -> ball.centroid(f).x() < 7);
         IntakeResult r = Samples.read(folder, Samples.binaryStl(open));
         assertThat(Samples.only(r, "open-edges").remedy()).doesNotContain("--mend");
-        IntakeResult tried = Samples.read(folder, Samples.binaryStl(open), IntakeOptions.usual().withMends(Mend.HOLES));
+        IntakeResult tried = Samples.read(
+                folder, Samples.binaryStl(open), IntakeOptions.usual().withMends(Mend.HOLES));
         assertThat(tried.part()).isNull();
     }
 
@@ -240,7 +269,8 @@ class ReaderContractTest {
         Solids.Soup soup = new Solids.Soup();
         for (TriMesh m : List.of(
                 Solids.box(Vec3.ZERO, new Vec3(10, 10, 10)), Solids.box(new Vec3(10, 10, 0), new Vec3(20, 20, 10))))
-            for (int f = 0; f < m.facetCount(); f++) soup.add(m.cornerPoint(f, 0), m.cornerPoint(f, 1), m.cornerPoint(f, 2));
+            for (int f = 0; f < m.facetCount(); f++)
+                soup.add(m.cornerPoint(f, 0), m.cornerPoint(f, 1), m.cornerPoint(f, 2));
         IntakeResult r = Samples.read(folder, Samples.binaryStl(soup.mesh()));
         assertThat(r.facts().nonManifoldEdges()).isEqualTo(1);
         assertThat(Samples.only(r, "non-manifold-edges").atMm()).isEqualTo(new Vec3(10, 10, 5));

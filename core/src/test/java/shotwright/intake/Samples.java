@@ -12,14 +12,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import shotwright.finding.Finding;
 import shotwright.finding.Severity;
+import shotwright.geom.Box3;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Solids;
 import shotwright.mesh.TriMesh;
+import shotwright.part.Part;
 import shotwright.progress.Progress;
 
 /** Small files written by the tests themselves, apart from the program's own writers. */
@@ -40,7 +43,8 @@ final class Samples {
 
     static byte[] binaryStl(String title, int count, TriMesh mesh) {
         ByteBuffer b = ByteBuffer.allocate(84 + 50 * mesh.facetCount()).order(ByteOrder.LITTLE_ENDIAN);
-        b.put(title.getBytes(StandardCharsets.ISO_8859_1), 0, Math.min(80, title.length())).position(80);
+        b.put(title.getBytes(StandardCharsets.ISO_8859_1), 0, Math.min(80, title.length()))
+                .position(80);
         b.putInt(count);
         for (int f = 0; f < mesh.facetCount(); f++) {
             for (int i = 0; i < 3; i++) b.putFloat(0);
@@ -77,7 +81,13 @@ final class Samples {
     static String obj(TriMesh m) {
         StringBuilder s = new StringBuilder("# made by a test\n");
         for (int v = 0; v < m.vertexCount(); v++)
-            s.append("v ").append(m.x(v)).append(' ').append(m.y(v)).append(' ').append(m.z(v)).append('\n');
+            s.append("v ")
+                    .append(m.x(v))
+                    .append(' ')
+                    .append(m.y(v))
+                    .append(' ')
+                    .append(m.z(v))
+                    .append('\n');
         for (int f = 0; f < m.facetCount(); f++) {
             s.append('f');
             for (int k = 0; k < 3; k++) s.append(' ').append(m.corner(f, k) + 1);
@@ -113,7 +123,9 @@ final class Samples {
     /** A 3MF package whose root model is this text; further entries by name. */
     static byte[] package3mf(String rootModel, Map<String, String> more) {
         Map<String, String> all = new LinkedHashMap<>();
-        all.put("[Content_Types].xml", "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>");
+        all.put(
+                "[Content_Types].xml",
+                "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>");
         all.put(
                 "_rels/.rels",
                 "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
@@ -166,6 +178,14 @@ final class Samples {
 
     static TriMesh without(TriMesh m, Integer... facets) {
         return Facets.keep(m, f -> !List.of(facets).contains(f));
+    }
+
+    static Part part(IntakeResult r) {
+        return Objects.requireNonNull(r.part(), () -> "no part: " + r.findings());
+    }
+
+    static Box3 box(IntakeResult r) {
+        return Objects.requireNonNull(r.facts().boxMm());
     }
 
     static void assertNoStop(IntakeResult r) {

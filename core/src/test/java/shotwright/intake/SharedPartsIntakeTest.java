@@ -83,15 +83,17 @@ class SharedPartsIntakeTest {
         IntakeResult r = read("feature_block_inch.3mf");
         assertThat(r.part()).isNull();
         assertThat(r.facts().openEdges()).isEqualTo(18);
-        assertThat(r.facts().boxMm().size().x()).isCloseTo(127, within(1e-9));
+        assertThat(Samples.box(r).size().x()).isCloseTo(127, within(1e-9));
     }
 
     @Test
     void mendsBringTheWholePartBack() {
         Assumptions.assumeTrue(SharedParts.path("panel_hinge_half.stl") != null);
-        assertThat(read("bad_mixed_winding.stl", Mend.WINDING).part().mass().volumeMm3())
-                .isCloseTo(read("panel_hinge_half.stl").part().mass().volumeMm3(), within(1e-9));
-        assertThat(read("bad_inside_out.stl", Mend.FLIP).part().mass().volumeMm3())
-                .isCloseTo(read("lobed_thumb_nut.stl").part().mass().volumeMm3(), within(1e-9));
+        assertThat(Samples.part(read("bad_mixed_winding.stl", Mend.WINDING))
+                        .mass()
+                        .volumeMm3())
+                .isCloseTo(Samples.part(read("panel_hinge_half.stl")).mass().volumeMm3(), within(1e-9));
+        assertThat(Samples.part(read("bad_inside_out.stl", Mend.FLIP)).mass().volumeMm3())
+                .isCloseTo(Samples.part(read("lobed_thumb_nut.stl")).mass().volumeMm3(), within(1e-9));
     }
 }

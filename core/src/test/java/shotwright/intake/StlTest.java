@@ -16,6 +16,7 @@ import shotwright.mesh.TriMesh;
 
 class StlTest {
     @TempDir
+    @SuppressWarnings("NullAway.Init")
     Path folder;
 
     private final TriMesh block = Samples.block();
@@ -23,12 +24,13 @@ class StlTest {
     private void assertBlock(IntakeResult r, String format) {
         assertThat(r.facts().format()).isEqualTo(format);
         Samples.assertNoStop(r);
-        assertThat(r.part().mass().volumeMm3()).isCloseTo(6000, within(1e-9));
+        assertThat(Samples.part(r).mass().volumeMm3()).isCloseTo(6000, within(1e-9));
     }
 
     @Test
     void titlesDoNotDecideTheFormat() {
-        for (String title : new String[] {"solid written binary", "SOLID", "<xml>", "\u00ff\u00e4\u00f6", "PK", "v 1 2 3\nf"})
+        for (String title :
+                new String[] {"solid written binary", "SOLID", "<xml>", "\u00ff\u00e4\u00f6", "PK", "v 1 2 3\nf"})
             assertBlock(Samples.read(folder, Samples.binaryStl(title, 12, block)), "STL, binary");
     }
 

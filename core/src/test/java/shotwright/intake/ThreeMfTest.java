@@ -16,6 +16,7 @@ import shotwright.mesh.TriMesh;
 
 class ThreeMfTest {
     @TempDir
+    @SuppressWarnings("NullAway.Init")
     Path folder;
 
     private final String mesh = Samples.meshXml(Samples.block());
@@ -35,8 +36,12 @@ class ThreeMfTest {
     @Test
     void unitsAreThoseOfTheSpecification() {
         Object[][] rows = {
-            {"micron", LengthUnit.MICRON, 20e3}, {"millimeter", LengthUnit.MM, 20.0}, {"centimeter", LengthUnit.CM, 2.0},
-            {"inch", LengthUnit.IN, 20 / 25.4}, {"foot", LengthUnit.FT, 20 / 304.8}, {"meter", LengthUnit.M, 0.02}
+            {"micron", LengthUnit.MICRON, 20e3},
+            {"millimeter", LengthUnit.MM, 20.0},
+            {"centimeter", LengthUnit.CM, 2.0},
+            {"inch", LengthUnit.IN, 20 / 25.4},
+            {"foot", LengthUnit.FT, 20 / 304.8},
+            {"meter", LengthUnit.M, 0.02}
         };
         for (Object[] row : rows) {
             TriMesh m = Samples.scaled(Samples.block(), (Double) row[2] / 20);
@@ -68,13 +73,16 @@ class ThreeMfTest {
                 2, "", "<components><component objectid=\"1\" transform=\"-1 0 0 0 1 0 0 0 1 0 0 100\"/></components>");
         // a quarter turn about z: x' = −y, y' = x
         String outer = Samples.object(
-                3, "outer", "<components><component objectid=\"2\" transform=\"0 1 0 -1 0 0 0 0 1 7 0 0\"/></components>");
-        IntakeResult r = read(Samples.model("", inner + middle + outer, "<item objectid=\"3\" transform=\"2 0 0 0 2 0 0 0 2 0 0 0\"/>"));
+                3,
+                "outer",
+                "<components><component objectid=\"2\" transform=\"0 1 0 -1 0 0 0 0 1 7 0 0\"/></components>");
+        IntakeResult r = read(Samples.model(
+                "", inner + middle + outer, "<item objectid=\"3\" transform=\"2 0 0 0 2 0 0 0 2 0 0 0\"/>"));
         Samples.assertNoStop(r);
         assertThat(r.facts().volumeMm3()).isCloseTo(48000, within(1e-6));
         // block −5…15, 2…32, 1…11 → x −15…5, z 101…111 → x' −y+7: −25…5, y' −15…5 → doubled
-        assertThat(r.facts().boxMm().min()).isEqualTo(new Vec3(-50, -30, 202));
-        assertThat(r.facts().boxMm().max()).isEqualTo(new Vec3(10, 10, 222));
+        assertThat(Samples.box(r).min()).isEqualTo(new Vec3(-50, -30, 202));
+        assertThat(Samples.box(r).max()).isEqualTo(new Vec3(10, 10, 222));
         assertThat(r.facts().bodyList().getFirst().name()).isEqualTo("leaf");
     }
 
@@ -88,12 +96,15 @@ class ThreeMfTest {
                         "<components><component objectid=\"1\" p:path=\"/3D/other.model\"/>"
                                 + "<component objectid=\"1\" p:path=\"/3D/other.model\" transform=\"1 0 0 0 1 0 0 0 1 50 0 0\"/></components>"),
                 "<item objectid=\"5\"/>");
-        String other = Samples.model("unit=\"centimeter\"", Samples.object(1, "cm", Samples.meshXml(Samples.scaled(Samples.block(), 0.1))), "");
+        String other = Samples.model(
+                "unit=\"centimeter\"",
+                Samples.object(1, "cm", Samples.meshXml(Samples.scaled(Samples.block(), 0.1))),
+                "");
         IntakeResult r = Samples.read(folder, Samples.package3mf(root, Map.of("3D/other.model", other)));
         Samples.assertNoStop(r);
         assertThat(r.facts().bodies()).isEqualTo(2);
         assertThat(r.facts().volumeMm3()).isCloseTo(12000, within(1e-6));
-        assertThat(r.facts().boxMm().max().x()).isCloseTo(65, within(1e-9));
+        assertThat(Samples.box(r).max().x()).isCloseTo(65, within(1e-9));
     }
 
     @Test
@@ -128,7 +139,8 @@ class ThreeMfTest {
     void paddingIsRefusedWithoutFillingTheMemory() {
         String blanks = Samples.model("", " ".repeat(6 << 20) + Samples.object(1, "a", mesh), "<item objectid=\"1\"/>");
         assertFault(blanks, "without a single element");
-        String many = Samples.model("", "<x/>".repeat(9 << 20) + Samples.object(1, "a", mesh), "<item objectid=\"1\"/>");
+        String many =
+                Samples.model("", "<x/>".repeat(9 << 20) + Samples.object(1, "a", mesh), "<item objectid=\"1\"/>");
         assertFault(many, "200 times its size");
     }
 
@@ -159,7 +171,8 @@ class ThreeMfTest {
                 "flattens");
         assertFault(good.replace("</mesh>", ""), "well-formed");
         assertFault(good.replace(Samples.CORE, "urn:other"), "3MF model");
-        assertFault(good.replace("<model ", "<model xmlns:q=\"urn:q\" requiredextensions=\"q\" "), "extension", "urn:q");
+        assertFault(
+                good.replace("<model ", "<model xmlns:q=\"urn:q\" requiredextensions=\"q\" "), "extension", "urn:q");
     }
 
     @Test

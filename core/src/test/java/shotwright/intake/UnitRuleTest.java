@@ -34,7 +34,8 @@ class UnitRuleTest {
 
     @Test
     void impossibleSizesTakeTheOneLikelyReading() {
-        assertThat(UnitRule.take(null, null, new Vec3(0.024, 0.048, 0.0048)).unit()).isEqualTo(LengthUnit.M);
+        assertThat(UnitRule.take(null, null, new Vec3(0.024, 0.048, 0.0048)).unit())
+                .isEqualTo(LengthUnit.M);
         assertThat(UnitRule.take(null, null, new Vec3(0.5, 0.1, 0.1)).unit()).isEqualTo(LengthUnit.MM);
         assertThat(UnitRule.take(null, null, new Vec3(24000, 100, 100)).unit()).isEqualTo(LengthUnit.MM);
         assertThat(UnitRule.take(null, null, new Vec3(24000, 100, 100)).findings())
@@ -44,9 +45,14 @@ class UnitRuleTest {
 
     @Test
     void theOwnersWordAndTheFilesWordStand() {
-        assertThat(UnitRule.take(null, LengthUnit.IN, new Vec3(5, 2, 1)).findings()).isEmpty();
-        assertThat(UnitRule.take(LengthUnit.CM, LengthUnit.IN, new Vec3(5, 2, 1)).unit()).isEqualTo(LengthUnit.CM);
-        assertThat(UnitRule.take(LengthUnit.MM, null, new Vec3(0.05, 0.02, 0.01)).findings()).hasSize(1);
+        assertThat(UnitRule.take(null, LengthUnit.IN, new Vec3(5, 2, 1)).findings())
+                .isEmpty();
+        assertThat(UnitRule.take(LengthUnit.CM, LengthUnit.IN, new Vec3(5, 2, 1))
+                        .unit())
+                .isEqualTo(LengthUnit.CM);
+        assertThat(UnitRule.take(LengthUnit.MM, null, new Vec3(0.05, 0.02, 0.01))
+                        .findings())
+                .hasSize(1);
         assertThat(UnitRule.take(null, null, null).readings()).isEmpty();
     }
 

@@ -70,8 +70,12 @@ public final class ThreeMfFile {
         put(zip, " xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">\n<resources>\n");
         for (int i = 0; i < items.size(); i++) {
             progress.at("writing 3MF", (double) i / items.size());
-            object(zip, i + 1, items.get(i).name(), rounded.get(i).mesh(), progress.part(
-                    (double) i / items.size(), (i + 1.0) / items.size()));
+            object(
+                    zip,
+                    i + 1,
+                    items.get(i).name(),
+                    rounded.get(i).mesh(),
+                    progress.part((double) i / items.size(), (i + 1.0) / items.size()));
         }
         put(zip, "</resources>\n<build>\n");
         for (int i = 1; i <= items.size(); i++) put(zip, "<item objectid=\"" + i + "\"/>\n");

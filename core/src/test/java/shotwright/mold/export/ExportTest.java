@@ -8,9 +8,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shotwright.geom.Box3;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
 import shotwright.intake.Intake;
@@ -20,13 +22,23 @@ import shotwright.mesh.Edges;
 import shotwright.mesh.MassProperties;
 import shotwright.mesh.Solids;
 import shotwright.mesh.TriMesh;
+import shotwright.part.Part;
 import shotwright.progress.Progress;
 
 class ExportTest {
     @TempDir
+    @SuppressWarnings("NullAway.Init")
     Path folder;
 
     private final TriMesh washer = Solids.washer(64, 20, 19.5, 8, 8.2, -3, 6);
+
+    private static Part part(IntakeResult r) {
+        return Objects.requireNonNull(r.part(), () -> "no part: " + r.findings());
+    }
+
+    private static Box3 box(IntakeResult r) {
+        return Objects.requireNonNull(r.facts().boxMm());
+    }
 
     private static IntakeResult read(Path file) {
         return Intake.read(file, IntakeOptions.usual(), Progress.SILENT);
@@ -40,9 +52,9 @@ class ExportTest {
         IntakeResult r = read(file);
         assertThat(r.facts().format()).isEqualTo("STL, binary");
         assertThat(r.facts().openEdges()).isZero();
-        assertThat(r.part().mass().volumeMm3())
+        assertThat(part(r).mass().volumeMm3())
                 .isCloseTo(MassProperties.of(washer).volumeMm3(), within(1e-2));
-        assertThat(r.facts().boxMm().min().distance(Vec3.ZERO)).isLessThan(1e-4);
+        assertThat(box(r).min().distance(Vec3.ZERO)).isLessThan(1e-4);
         byte[] head = Files.readAllBytes(file);
         assertThat(new String(head, 0, 60, java.nio.charset.StandardCharsets.US_ASCII))
                 .startsWith("Shotwright, millimetres: solid half A, ? 40");
@@ -75,15 +87,16 @@ class ExportTest {
 
     @Test
     void aClosedMeshStaysClosedWhenRoundingCollapsesFacets() {
-        TriMesh ball = Solids.sphere(new Vec3(5_000_000, 0, 0), 40, 5);
+        TriMesh ball = Solids.sphere(new Vec3(50_000_000, 0, 0), 40, 5);
         Rounded r = Rounded.toSinglePrecision(ball, Vec3.ZERO);
         assertThat(r.dropped()).isPositive();
         assertThat(Edges.of(r.mesh()).unmatchedCount()).isZero();
-        Rounded kept = Rounded.toSinglePrecision(ball, new Vec3(5_000_000, 0, 0));
+        Rounded kept = Rounded.toSinglePrecision(ball, new Vec3(50_000_000, 0, 0));
         assertThat(kept.dropped()).isZero();
         TriMesh tiny = ball.transform(Transform.scale(1e-7, 1e-7, 1e-7));
         assertThat(Rounded.toNanometre(tiny, Vec3.ZERO).dropped()).isPositive();
-        assertThat(Edges.of(Rounded.toNanometre(tiny, Vec3.ZERO).mesh()).unmatchedCount()).isZero();
+        assertThat(Edges.of(Rounded.toNanometre(tiny, Vec3.ZERO).mesh()).unmatchedCount())
+                .isZero();
     }
 
     @Test
