@@ -18,7 +18,7 @@ public record PullChoice(String words, String reason, boolean given, List<Candid
      * @param direction unit vector, axes of the file
      * @param hiddenShare share of the shadow that lies under a further layer
      * @param depthMm how deep the part is along it
-     * @param projectedAreaMm2 exact projected area
+     * @param projectedAreaMm2 projected area; exact for the direction taken, from a raster for those far behind
      */
     public record Candidate(Vec3 direction, double hiddenShare, double depthMm, double projectedAreaMm2) {}
 
