@@ -2,9 +2,11 @@ package shotwright.part;
 
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
+import shotwright.mesh.Bvh;
 import shotwright.mesh.Edges;
 import shotwright.mesh.Shadow;
 import shotwright.mesh.TriMesh;
+import shotwright.mesh.pull.FacetSight;
 import shotwright.progress.Progress;
 import shotwright.region.Region;
 
@@ -14,16 +16,13 @@ import shotwright.region.Region;
  * @param part the part in the axes of its file
  * @param pull unit direction in which half A moves off, in the axes of the file
  * @param toPulled from the axes of the file to the pulled frame
- * @param mesh the part's facets in the pulled frame, same numbers as in the file
- * @param edges which of them meet where
- * @param shadow what the part covers seen along the pull, exactly
- * @param freeSumMm2 Σ ½A·|n·z|: equals the shadow's area where nothing is hidden
+ * @param turned the part's facets in the pulled frame, same numbers as in the file, with edges, exact shadow and what the pull sees
+ * @param tree the searching tree over those facets
  */
-public record PulledPart(
-        Part part, Vec3 pull, Transform toPulled, TriMesh mesh, Edges edges, Region shadow, double freeSumMm2) {
+public record PulledPart(Part part, Vec3 pull, Transform toPulled, shotwright.mesh.pull.PulledPart turned, Bvh tree) {
 
     /**
-     * Turns the part and measures its shadow.
+     * Turns the part, measures its shadow and looks along the pull.
      *
      * @param pull any length above zero, axes of the file
      * @throws Progress.Cancelled when asked to stop
@@ -32,13 +31,35 @@ public record PulledPart(
         Vec3 unit = pull.unit();
         Transform turn = Transform.bringToZ(unit);
         TriMesh mesh = part.mesh().transform(turn);
-        Shadow shadow = Shadow.of(mesh, progress);
-        return new PulledPart(part, unit, turn, mesh, Edges.of(mesh), shadow.region(), shadow.freeSum());
+        Shadow shadow = Shadow.of(mesh, progress.part(0, 0.4));
+        Bvh tree = Bvh.of(mesh);
+        FacetSight sight = FacetSight.of(mesh, tree, shadow, progress.part(0.5, 1));
+        var turned = new shotwright.mesh.pull.PulledPart(mesh, Edges.of(mesh), shadow, sight);
+        return new PulledPart(part, unit, turn, turned, tree);
     }
 
-    /** The shadow with the sum over its facets. */
+    /** The facets in the pulled frame. */
+    public TriMesh mesh() {
+        return turned.mesh();
+    }
+
+    public Edges edges() {
+        return turned.edges();
+    }
+
+    /** What the part covers seen along the pull. */
+    public Region shadow() {
+        return turned.shadow().region();
+    }
+
+    /** The shadow with the sum over the facets that made it. */
     public Shadow exactShadow() {
-        return new Shadow(shadow, freeSumMm2);
+        return turned.shadow();
+    }
+
+    /** What each facet sees along the pull. */
+    public FacetSight sight() {
+        return turned.sight();
     }
 
     /** A place of the pulled frame in the axes of the file. */

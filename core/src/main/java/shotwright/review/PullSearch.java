@@ -47,7 +47,12 @@ final class PullSearch {
         for (Vec3 d : spread()) if (isNew(plain, d)) others.add(d);
         double diagonal = mesh.box().diagonal();
         List<Trial> trials = new ArrayList<>(score(mesh, plain.subList(0, 3), true, diagonal, progress.part(0, 0.2)));
-        trials.addAll(score(mesh, promising(mesh, plain.subList(3, plain.size()), trials, 0), true, diagonal, progress.part(0.2, 0.4)));
+        trials.addAll(score(
+                mesh,
+                promising(mesh, plain.subList(3, plain.size()), trials, 0),
+                true,
+                diagonal,
+                progress.part(0.2, 0.4)));
         trials.addAll(score(mesh, promising(mesh, others, trials, NOISE), false, diagonal, progress.part(0.4, 0.8)));
         List<Trial> best = trials.stream()
                 .sorted(Comparator.comparingDouble(Trial::score))
@@ -72,7 +77,8 @@ final class PullSearch {
                 .toList();
     }
 
-    private static List<Trial> score(TriMesh mesh, List<Vec3> directions, boolean plain, double diagonal, Progress progress) {
+    private static List<Trial> score(
+            TriMesh mesh, List<Vec3> directions, boolean plain, double diagonal, Progress progress) {
         AtomicInteger done = new AtomicInteger();
         return directions.parallelStream()
                 .map(d -> {
@@ -86,8 +92,7 @@ final class PullSearch {
     }
 
     private static double exactScore(PullChoice.Candidate c, List<Trial> trials, double diagonal) {
-        boolean plain =
-                trials.stream().anyMatch(t -> t.plain && t.direction.equals(c.direction()));
+        boolean plain = trials.stream().anyMatch(t -> t.plain && t.direction.equals(c.direction()));
         return c.hiddenShare() + DEPTH_WEIGHT * c.depthMm() / diagonal + (plain ? 0 : NOISE);
     }
 
@@ -149,7 +154,8 @@ final class PullSearch {
     }
 
     private static Vec3 upward(Vec3 n) {
-        double first = Math.abs(n.z()) > 1e-9 * n.length() ? n.z() : Math.abs(n.y()) > 1e-9 * n.length() ? n.y() : n.x();
+        double first =
+                Math.abs(n.z()) > 1e-9 * n.length() ? n.z() : Math.abs(n.y()) > 1e-9 * n.length() ? n.y() : n.x();
         return first < 0 ? n.negate() : n;
     }
 

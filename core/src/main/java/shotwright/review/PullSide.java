@@ -56,7 +56,8 @@ record PullSide(Vec3 up, double opensToBMm2, double opensToAMm2) {
     /** Flat area at the end of the part that looks along d. */
     private static double endArea(TriMesh mesh, Vec3 d) {
         double top = Double.NEGATIVE_INFINITY, sum = 0;
-        for (int v = 0; v < mesh.vertexCount(); v++) top = Math.max(top, mesh.vertex(v).dot(d));
+        for (int v = 0; v < mesh.vertexCount(); v++)
+            top = Math.max(top, mesh.vertex(v).dot(d));
         double near = top - 1e-3 * mesh.box().diagonal();
         for (int f = 0; f < mesh.facetCount(); f++) {
             Vec3 n = mesh.doubleAreaNormal(f);

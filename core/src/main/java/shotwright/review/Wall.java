@@ -142,7 +142,9 @@ record Wall(
             for (int k = 0; k < 3; k++)
                 chord = Math.max(
                         chord,
-                        mesh.cornerPoint(f, k).xy().distance(mesh.cornerPoint(f, (k + 1) % 3).xy()));
+                        mesh.cornerPoint(f, k)
+                                .xy()
+                                .distance(mesh.cornerPoint(f, (k + 1) % 3).xy()));
         }
         double spread = nn - nx * nx - ny * ny;
         if (spread < 0.05) return null;

@@ -18,12 +18,7 @@ import shotwright.mesh.TriMesh;
  * @param backedBy the wall most often met behind it, −1 for none
  */
 record WallSurroundings(
-        double openUpShare,
-        double openDownShare,
-        double farShare,
-        double gapMm,
-        double thickMm,
-        int backedBy) {
+        double openUpShare, double openDownShare, double farShare, double gapMm, double thickMm, int backedBy) {
     private static final int SAMPLES = 17;
     private static final double OFF = 5e-4;
 
