@@ -168,9 +168,7 @@ public final class Bvh {
 
     private void meet(Probe p, int i, double tMin, int skip, int kind) {
         int k = 9 * i, kx = p.kx, ky = p.ky, kz = p.kz;
-        double ox = Probe.component(kx, p.ox, p.oy, p.oz);
-        double oy = Probe.component(ky, p.ox, p.oy, p.oz);
-        double oz = Probe.component(kz, p.ox, p.oy, p.oz);
+        double ox = p.okx, oy = p.oky, oz = p.okz;
         double az = corners[k + kz] - oz, bz = corners[k + 3 + kz] - oz, cz = corners[k + 6 + kz] - oz;
         double ax = corners[k + kx] - ox - p.shearX * az, ay = corners[k + ky] - oy - p.shearY * az;
         double bx = corners[k + 3 + kx] - ox - p.shearX * bz, by = corners[k + 3 + ky] - oy - p.shearY * bz;
@@ -225,6 +223,54 @@ public final class Bvh {
         }
         p.t = Math.sqrt(p.t);
         return p.facet;
+    }
+
+    /**
+     * Notes in the probe, as places in the order of the tree, all facets behind {@code after} whose boxes come within {@code slack} of the
+     * box of the facet at that place; answers how many.
+     */
+    int neighbours(Probe p, int after, double slack) {
+        int k = 9 * after;
+        double x0 = low(k) - cx - slack, y0 = low(k + 1) - cy - slack, z0 = low(k + 2) - cz - slack;
+        double x1 = high(k) - cx + slack, y1 = high(k + 1) - cy + slack, z1 = high(k + 2) - cz + slack;
+        int top = 0, node = root, found = 0;
+        while (true) {
+            if (node < 0) {
+                int code = -1 - node;
+                for (int i = code >> 3, end = i + (code & 7); i < end; i++) if (i > after) found = p.note(found, i);
+                if (top == 0) return found;
+                node = p.stack[--top];
+                continue;
+            }
+            int b = 12 * node;
+            boolean in0 = meets(b, x0, y0, z0, x1, y1, z1), in1 = meets(b + 6, x0, y0, z0, x1, y1, z1);
+            if (in1) p.stack[top++] = children[2 * node + 1];
+            if (in0) node = children[2 * node];
+            else if (top == 0) return found;
+            else node = p.stack[--top];
+        }
+    }
+
+    private boolean meets(int b, double x0, double y0, double z0, double x1, double y1, double z1) {
+        return boxes[b] <= x1
+                && boxes[b + 3] >= x0
+                && boxes[b + 1] <= y1
+                && boxes[b + 4] >= y0
+                && boxes[b + 2] <= z1
+                && boxes[b + 5] >= z0;
+    }
+
+    private double low(int k) {
+        return Math.min(corners[k], Math.min(corners[k + 3], corners[k + 6]));
+    }
+
+    private double high(int k) {
+        return Math.max(corners[k], Math.max(corners[k + 3], corners[k + 6]));
+    }
+
+    /** The facet at a place in the order of the tree. */
+    int facetAt(int place) {
+        return order[place];
     }
 
     private double outside(int b, double x, double y, double z) {

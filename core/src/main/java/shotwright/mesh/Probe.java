@@ -15,9 +15,10 @@ public final class Probe {
     final double[] stackKey = new double[DEPTH];
     double ox, oy, oz;
     double dx, dy, dz;
-    /** The axis the ray runs along most, and the other two; the shear that turns the ray onto it (Woop). */
+    /** The axis the ray runs along most, and the other two; the origin in that order; the shear that turns the ray onto it (Woop). */
     int kx, ky, kz;
 
+    double okx, oky, okz;
     double shearX, shearY, shearZ;
     int facet = Bvh.NONE;
     double t;
@@ -46,13 +47,16 @@ public final class Probe {
         double d = component(kz, dx, dy, dz);
         if (!(Math.abs(d) > 0) || !Double.isFinite(d))
             throw new IllegalArgumentException("ray: (" + dx + ", " + dy + ", " + dz + ") has no direction");
+        okx = component(kx, ox, oy, oz);
+        oky = component(ky, ox, oy, oz);
+        okz = component(kz, ox, oy, oz);
         shearX = component(kx, dx, dy, dz) / d;
         shearY = component(ky, dx, dy, dz) / d;
         shearZ = 1 / d;
         return this;
     }
 
-    static double component(int axis, double x, double y, double z) {
+    private static double component(int axis, double x, double y, double z) {
         return axis == 0 ? x : axis == 1 ? y : z;
     }
 
@@ -102,6 +106,16 @@ public final class Probe {
     /** The {@code i}-th of all facets hit, nearest first. */
     public int hitFacet(int i) {
         return hitFacet[i];
+    }
+
+    /** Notes one more found at place {@code i} of the list; answers how many there are. */
+    int note(int i, int what) {
+        if (i == hitFacet.length) {
+            hitT = Arrays.copyOf(hitT, 2 * i);
+            hitFacet = Arrays.copyOf(hitFacet, 2 * i);
+        }
+        hitFacet[i] = what;
+        return i + 1;
     }
 
     void clearHits() {

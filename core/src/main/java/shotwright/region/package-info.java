@@ -5,7 +5,7 @@
  *
  * <p>What goes out: immutable regions with area, centroid, rings, set operations and offsets.
  *
- * <p>Whose formulas: the overlay and offset operations of the JTS library, run in its robust mode.
+ * <p>Whose formulas: the overlay and offset operations of the JTS library, run in its robust mode; winding numbers.
  */
 @org.jspecify.annotations.NullMarked
 package shotwright.region;
