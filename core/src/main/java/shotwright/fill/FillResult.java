@@ -17,9 +17,15 @@ import shotwright.measure.Band;
  * @param flowLengthMm longest way from the gate
  * @param flowLengthRatio that way over the wall, summed along it
  * @param flowLengthLimitRatio what the resin does at this pressure and wall
- * @param frozenShareAtEnd share of the wall frozen at the last corner when it fills
+ * @param frozenShareAtEnd largest share of a wall frozen along the way when the last corner fills
  * @param gateSealS time until the gate is frozen
  * @param clampPeakKn force that opens the mold at the end of fill or under hold, whichever is more
+ * @param clampFillKn that force at the end of fill
+ * @param clampHoldKn that force under hold
+ * @param meltWarmingK the most its own shear can warm the melt
+ * @param scan pressure against fill time, the evidence for the window
+ * @param ladder what short shots of growing size should look like, a sentence each
+ * @param lastFills places that fill last, in the pulled frame of the part: where air wants out
  * @param verdict fills, doubtful or short
  * @param findings what has to be said
  */
@@ -37,6 +43,12 @@ public record FillResult(
         double frozenShareAtEnd,
         double gateSealS,
         double clampPeakKn,
+        double clampFillKn,
+        double clampHoldKn,
+        double meltWarmingK,
+        List<ScanPoint> scan,
+        List<String> ladder,
+        List<FlowField.LastFill> lastFills,
         Verdict verdict,
         List<Finding> findings) {
     /** How the answer was made. */
@@ -65,7 +77,18 @@ public record FillResult(
     public record PressureStep(
             String name, double lengthMm, double dropMpa, double shearRatePerS, double shearStressMpa) {}
 
+    /**
+     * One fill time tried.
+     *
+     * @param timeS fill time
+     * @param pressureMpa pressure it takes; infinite when the melt freezes on the way
+     */
+    public record ScanPoint(double timeS, double pressureMpa) {}
+
     public FillResult {
+        scan = List.copyOf(scan);
+        ladder = List.copyOf(ladder);
+        lastFills = List.copyOf(lastFills);
         steps = List.copyOf(steps);
         findings = List.copyOf(findings);
     }

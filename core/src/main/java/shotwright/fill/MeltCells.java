@@ -113,7 +113,7 @@ final class MeltCells {
         }
 
         private int cells(double size) {
-            return (int) Math.ceil(size / h) + 2;
+            return (int) Math.ceil(size / h) + 4;
         }
 
         /** Rays up every column: a bundle through it for its shares, and one row along each of its two low faces for their openings. */
