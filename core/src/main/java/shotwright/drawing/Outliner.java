@@ -58,4 +58,28 @@ final class Outliner {
             if (z >= raster.farthestAround(x, y) - bias) raster.dot(x, y, d, colour);
         }
     }
+
+    /** A stretch of an edge between two shares of its length. */
+    interface Stretch {
+        void between(double from, double to);
+    }
+
+    /** The stretches of an edge that nothing hides. */
+    void seen(double[] a, double[] b, Stretch stretch) {
+        double dx = b[0] - a[0], dy = b[1] - a[1], length = Math.max(Math.abs(dx), Math.abs(dy));
+        if (!(length < 1e7)) return;
+        int steps = (int) Math.ceil(length) + 1;
+        double bias = 0.75 * raster.fine, begin = -1;
+        for (int k = 0; k <= steps; k++) {
+            double s = (double) k / steps;
+            double z = a[2] + (b[2] - a[2]) * s;
+            boolean seen = z >= raster.farthestAround(a[0] + dx * s, a[1] + dy * s) - bias;
+            if (seen && begin < 0) begin = s;
+            boolean ends = begin >= 0 && (!seen || k == steps);
+            if (!ends) continue;
+            double end = seen ? 1 : (k - 1.0) / steps;
+            if (end > begin) stretch.between(begin, end);
+            begin = -1;
+        }
+    }
 }

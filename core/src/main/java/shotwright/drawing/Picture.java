@@ -84,7 +84,11 @@ public final class Picture {
         }
         for (int i = 0; i < cuts.size(); i++) cap(scene.bodies().get(i), cuts.get(i), fine);
         Outliner outliner = new Outliner(raster);
-        for (int i = 0; i < creases.size(); i++) edges(scene.bodies().get(i).mesh(), creases.get(i), fine, outliner);
+        for (int i = 0; i < creases.size(); i++)
+            edges(
+                    scene.bodies().get(i).mesh(),
+                    creases.get(i),
+                    (p, q) -> outliner.edge(at(p, fine), at(q, fine), line, Ink.BLACK));
         outliner.outlines(2 * line, 1.3 * line, Ink.BLACK);
         for (Section s : cuts) border(s, fine, outliner);
     }
@@ -194,7 +198,7 @@ public final class Picture {
         }
     }
 
-    private void edges(TriMesh mesh, Creases creases, Projection fine, Outliner outliner) {
+    private void edges(TriMesh mesh, Creases creases, EdgeInSpace edge) {
         int[] sharp = creases.sharp();
         Plane cut = scene.cut().orElse(null);
         for (int i = 0; i < sharp.length; i += 2) {
@@ -206,8 +210,34 @@ public final class Picture {
                 if (sp > 0) p = on;
                 if (sq > 0) q = on;
             }
-            outliner.edge(at(p, fine), at(q, fine), line, Ink.BLACK);
+            edge.from(p, q);
         }
+    }
+
+    /** The parts of the sharp edges that are seen, as x₁ y₁ x₂ y₂ in millimetres along the view's right and up. */
+    static List<double[]> visibleEdges(Scene scene, int finePixels) {
+        List<double[]> found = new ArrayList<>();
+        Picture p = render(scene, finePixels / 2, finePixels / 2, 4, 4, finePixels / 2.0 - 8, finePixels / 2.0 - 8, 1);
+        Projection fine = p.projection.finer(p.raster.fine);
+        Outliner outliner = new Outliner(p.raster);
+        for (Body b : scene.bodies()) {
+            p.edges(b.mesh(), new Creases(b.mesh()), (from, to) -> {
+                double[] a = at(from, fine), c = at(to, fine);
+                double x1 = fine.right().dot(from), y1 = fine.pageUp().dot(from);
+                double x2 = fine.right().dot(to), y2 = fine.pageUp().dot(to);
+                outliner.seen(
+                        a,
+                        c,
+                        (s, t) -> found.add(new double[] {
+                            x1 + (x2 - x1) * s, y1 + (y2 - y1) * s, x1 + (x2 - x1) * t, y1 + (y2 - y1) * t
+                        }));
+            });
+        }
+        return found;
+    }
+
+    private interface EdgeInSpace {
+        void from(Vec3 p, Vec3 q);
     }
 
     private static double[] at(Vec3 p, Projection fine) {

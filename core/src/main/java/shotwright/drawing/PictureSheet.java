@@ -108,12 +108,9 @@ final class PictureSheet {
     /** Spreads circles along a margin in the order of what they point at, each as near to its own height as the others allow. */
     private void column(List<Placed> side, double x, double high, double top) {
         side.sort(Comparator.comparingDouble(q -> q.point().y()));
-        int n = side.size();
-        double bottom = high - 4, step = n > 1 ? Math.min(STEP, (bottom - top) / (n - 1)) : STEP;
-        double[] y = new double[n];
-        for (int i = 0; i < n; i++) y[i] = Math.max(side.get(i).point().y() - 3, i == 0 ? top : y[i - 1] + step);
-        for (int i = n - 1; i >= 0; i--) y[i] = Math.min(y[i], i == n - 1 ? bottom : y[i + 1] - step);
-        for (int i = 0; i < n; i++) {
+        List<Double> wanted = side.stream().map(q -> q.point().y() - 3).toList();
+        double[] y = Spread.along(wanted, STEP, top, high - 4);
+        for (int i = 0; i < y.length; i++) {
             Placed q = side.get(i);
             Vec2 centre = new Vec2(x, y[i]);
             if (q.callout().target().isEmpty()) balloon(paper, q, centre);

@@ -1,0 +1,110 @@
+package shotwright.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.image.BufferedImage;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import shotwright.demo.PlainCap;
+import shotwright.demo.TensionKnob;
+import shotwright.geom.Plane;
+import shotwright.geom.Vec3;
+import shotwright.mesh.TriMesh;
+
+class PictureTest {
+    private static final Scene CAP = Scene.of(Body.part(PlainCap.mesh()));
+
+    private static long count(BufferedImage image, int rgb) {
+        long n = 0;
+        for (int y = 0; y < image.getHeight(); y++)
+            for (int x = 0; x < image.getWidth(); x++) if ((image.getRGB(x, y) & 0xffffff) == rgb) n++;
+        return n;
+    }
+
+    /** From above the cap is a circle that fills the fitted square, and its top looks at the eye: n·l = 0.77 / |l|. */
+    @Test
+    void aCircleFromAboveCoversACirclesShare() {
+        Scene s = CAP.from(View.fromA());
+        BufferedImage image = Picture.pixels(s, 400, 400);
+        double fit = 400 - 2 * 16;
+        double covered = 400 * 400 - count(image, Ink.BENCH);
+        double r = fit / 2 + 1;
+        assertThat(covered).isCloseTo(Math.PI * r * r, within(0.01 * covered));
+        double cosine = 0.77 / Math.sqrt(2 * 0.45 * 0.45 + 0.77 * 0.77);
+        int red = (int) Math.round(0xe4 * (0.78 + 0.27 * cosine));
+        assertThat(image.getRGB(200, 200) >> 16 & 255).isEqualTo(red);
+    }
+
+    @Test
+    void lightFollowsItsFormula() {
+        assertThat(Light.plain(1)).isEqualTo(1);
+        assertThat(Light.plain(0)).isEqualTo(0.78);
+        assertThat(Light.mapped(-1)).isCloseTo(0.75, within(1e-12));
+        assertThat(Light.shaded(0xffffff, 0.5)).isEqualTo(0x808080);
+    }
+
+    @Test
+    void axesOfAViewAreSquareAndUpright() {
+        for (View v : List.of(View.first(), View.underneath(), View.fromA(), View.fromB(), View.level(90))) {
+            assertThat(v.right().cross(v.pageUp()).distance(v.toEye())).isLessThan(1e-12);
+            assertThat(v.right().dot(Vec3.Z)).isCloseTo(0, within(1e-12));
+            assertThat(v.pageUp().z()).isGreaterThanOrEqualTo(-1e-12);
+        }
+        assertThat(View.first().along(Vec3.X).toEye().x()).isCloseTo(Math.sin(Math.toRadians(42)), within(1e-12));
+    }
+
+    @Test
+    void whatLiesBehindIsNotSeen() {
+        Picture p = Picture.render(CAP, 300, 300, 10, 10, 280, 280, 1);
+        assertThat(p.sees(new Vec3(0, 0, 10))).isTrue();
+        assertThat(p.sees(new Vec3(0, 0, 8.4))).isFalse();
+    }
+
+    @Test
+    void aCutShowsDarkPlasticAndTakesTheFrontAway() {
+        Scene s = CAP.cutBy(new Plane(new Vec3(0, -1, 0), 0)).from(View.level(0));
+        assertThat(count(Picture.pixels(CAP.from(View.level(0)), 300, 200), Ink.PLASTIC_CUT))
+                .isZero();
+        assertThat(count(Picture.pixels(s, 300, 200), Ink.PLASTIC_CUT)).isGreaterThan(1000);
+        assertThatThrownBy(() -> Picture.pixels(CAP.cutBy(new Plane(Vec3.Z, -5)), 100, 100))
+                .hasMessageContaining("nothing is left");
+    }
+
+    /** Two rings on the outside, two within: from above only the outer rim and top of the cap are sharp and seen. */
+    @Test
+    void visibleEdgesLeaveHiddenOnesOut() {
+        double length = Picture.visibleEdges(CAP.from(View.fromA()), 1000).stream()
+                .mapToDouble(l -> Math.hypot(l[2] - l[0], l[3] - l[1]))
+                .sum();
+        double t = Math.tan(Math.toRadians(2)), k = 2 * 96 * Math.sin(Math.PI / 96);
+        assertThat(length).isCloseTo(k * (12 + 12 - 10 * t), within(0.5));
+    }
+
+    @Test
+    void outlineIsTheShadow() {
+        TriMesh knob = TensionKnob.mesh();
+        TechnicalView v = TechnicalView.outline(knob, View.fromA());
+        assertThat(v.high().x() - v.low().x()).isCloseTo(35, within(1e-3));
+        Drawing d = v.overall().drawing("from above", 90, 80);
+        assertThat(SvgFile.text(d)).contains(">35.0<", ">31.8<", ">from above<");
+    }
+
+    @Test
+    void circleNumbersStayOnTheSheetAndApart() {
+        Scene s = CAP;
+        for (int i = 1; i <= 9; i++) s = s.with(i, new Vec3(5, -5, 5 + 0.01 * i));
+        Drawing d = Picture.drawing(s, 100, 70, 60);
+        List<Mark.Text> numbers = d.marks().stream()
+                .filter(m -> m instanceof Mark.Text t && t.text().matches("\\d"))
+                .map(Mark.Text.class::cast)
+                .toList();
+        assertThat(numbers).hasSize(9);
+        for (Mark.Text a : numbers) {
+            assertThat(a.y()).isBetween(2.0, 64.0);
+            for (Mark.Text b : numbers)
+                if (a != b) assertThat(Math.hypot(a.x() - b.x(), a.y() - b.y())).isGreaterThan(2 * Dimensions.BALLOON);
+        }
+    }
+}
