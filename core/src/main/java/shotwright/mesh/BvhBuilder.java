@@ -19,9 +19,9 @@ final class BvhBuilder {
 
     final int[] order;
     /** Two boxes to a node: low x, y, z and high x, y, z of the first child, then of the second. */
-    final float[] boxes;
+    float[] boxes;
     /** Two children to a node: a node number, or for a leaf −1 − (first facet · 8 + facets). */
-    final int[] children;
+    int[] children;
 
     final int root;
     private final float[] facetBox;
@@ -34,10 +34,32 @@ final class BvhBuilder {
             order[f] = f;
             box(mesh, f, centre, pad);
         }
-        float[] wide = new float[12 * Math.max(1, n - 1)];
+        boxes = new float[12 * Math.max(1, n - 1)];
+        Arrays.fill(boxes, Float.NaN);
         children = new int[2 * Math.max(1, n - 1)];
-        boxes = wide;
         root = n <= LEAF ? leaf(0, n) : build(0, n, 0, 0);
+        if (root >= 0) closeUp();
+    }
+
+    /** Both children's node ranges were given out before it was known how many nodes they need: takes the gaps out, order kept. */
+    private void closeUp() {
+        int[] fresh = new int[boxes.length / 12];
+        int n = 0;
+        for (int node = 0; node < fresh.length; node++) {
+            boolean used = boxes[12 * node + 3] >= boxes[12 * node];
+            fresh[node] = used ? n++ : -1;
+        }
+        for (int node = 0; node < fresh.length; node++) {
+            int to = fresh[node];
+            if (to < 0) continue;
+            System.arraycopy(boxes, 12 * node, boxes, 12 * to, 12);
+            for (int k = 0; k < 2; k++) {
+                int child = children[2 * node + k];
+                children[2 * to + k] = child < 0 ? child : fresh[child];
+            }
+        }
+        boxes = Arrays.copyOf(boxes, 12 * n);
+        children = Arrays.copyOf(children, 2 * n);
     }
 
     private void box(TriMesh mesh, int f, double[] centre, double pad) {
