@@ -41,6 +41,34 @@ public sealed interface FacetPaint {
         return new ByFacet(rgb, textures);
     }
 
+    /** Faces with more draft than this are floors and tops, not walls. */
+    double FLOOR_DEG = 45;
+
+    /** Facets of a round drafted wall lean by up to this much less than the wall. */
+    double CHORD_DEG = 0.01;
+
+    /**
+     * The draft map: walls coloured by how much of the draft asked for they have, short ones ruled, undercuts crossed, floors and tops plain.
+     *
+     * @param hasDeg draft of each facet
+     * @param askedDeg draft asked for at each facet
+     * @param undercut whether a facet cannot be pulled
+     * @param legendDeg draft that the legend calls asked
+     */
+    static FacetPaint draft(
+            double[] hasDeg, double[] askedDeg, java.util.function.IntPredicate undercut, double legendDeg) {
+        ColourScale scale = ColourScale.draft(legendDeg);
+        int[] rgb = new int[hasDeg.length];
+        Texture[] textures = new Texture[hasDeg.length];
+        for (int f = 0; f < rgb.length; f++) {
+            boolean hidden = undercut.test(f), floor = !hidden && hasDeg[f] > FLOOR_DEG;
+            boolean tooLittle = hasDeg[f] < askedDeg[f] - CHORD_DEG;
+            rgb[f] = floor ? Material.PLASTIC.rgb() : scale.rgb(hidden ? 0 : hasDeg[f] * legendDeg / askedDeg[f]);
+            textures[f] = hidden ? Texture.CROSSED : tooLittle && !floor ? Texture.RULED : Texture.NONE;
+        }
+        return new ByFacet(rgb, textures);
+    }
+
     /** Values at vertices laid on a scale. */
     static FacetPaint byVertex(shotwright.mesh.TriMesh mesh, double[] values, ColourScale scale) {
         double[] corners = new double[3 * mesh.facetCount()];

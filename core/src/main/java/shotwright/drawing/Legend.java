@@ -45,7 +45,8 @@ public record Legend(
         ColourScale s = ColourScale.draft(askedDeg);
         List<Key> keys = List.of(
                 new Key(s.rgb(askedDeg / 2), Texture.RULED, "less than asked"),
-                new Key(s.rgb(-1), Texture.CROSSED, "undercut"));
+                new Key(s.rgb(-1), Texture.CROSSED, "undercut"),
+                new Key(Material.PLASTIC.rgb(), Texture.NONE, "floors, tops"));
         return new Legend(
                 "draft, degrees",
                 s,

@@ -1,5 +1,6 @@
 package shotwright.drawing;
 
+import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,7 +33,7 @@ final class PictureSheet {
         if (high < 15) throw new IllegalArgumentException("height: " + h + " mm leaves no room above the legend");
         double k = dpi / 25.4, side = scene.callouts().isEmpty() ? 6 : 16, edge = 5;
         int pw = (int) Math.round(w * k), ph = (int) Math.round(high * k);
-        double line = Math.max(1, 0.25 * k);
+        double line = 0.25 * k * Math.clamp(w / 80, 0.5, 1);
         Picture p = Picture.render(scene, pw, ph, side * k, edge * k, (w - 2 * side) * k, (high - 2 * edge) * k, line);
         BufferedImage image = p.image();
         paper.fillBox(0, 0, w, h, scene.ground());
@@ -110,11 +111,30 @@ final class PictureSheet {
         side.sort(Comparator.comparingDouble(q -> q.point().y()));
         List<Double> wanted = side.stream().map(q -> q.point().y() - 3).toList();
         double[] y = Spread.along(wanted, STEP, top, high - 4);
+        uncross(side, x, y);
         for (int i = 0; i < y.length; i++) {
             Placed q = side.get(i);
             Vec2 centre = new Vec2(x, y[i]);
             if (q.callout().target().isEmpty()) balloon(paper, q, centre);
             else paper.link(q.callout().target(), inside -> balloon(inside, q, centre));
+        }
+    }
+
+    /** Swaps circles whose leaders cross; each swap makes the leaders shorter together, so this ends. */
+    private static void uncross(List<Placed> side, double x, double[] y) {
+        boolean again = true;
+        for (int pass = 0; again && pass < 50; pass++) {
+            again = false;
+            for (int i = 0; i < y.length; i++) {
+                for (int j = i + 1; j < y.length; j++) {
+                    Vec2 a = side.get(i).point(), b = side.get(j).point();
+                    if (!Line2D.linesIntersect(a.x(), a.y(), x, y[i], b.x(), b.y(), x, y[j])) continue;
+                    Placed swapped = side.get(i);
+                    side.set(i, side.get(j));
+                    side.set(j, swapped);
+                    again = true;
+                }
+            }
         }
     }
 

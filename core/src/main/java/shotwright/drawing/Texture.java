@@ -19,14 +19,14 @@ public enum Texture {
     boolean inked(double x, double y) {
         return switch (this) {
             case NONE -> false;
-            case RULED -> near(x, 6);
-            case CROSSED -> near((x + y) * ROOT_HALF, 6) || near((x - y) * ROOT_HALF, 6);
-            case HATCH_A -> near((x + y) * ROOT_HALF, 9);
-            case HATCH_B -> near((x - y) * ROOT_HALF, 9);
+            case RULED -> near(x, 6, 1);
+            case CROSSED -> near((x + y) * ROOT_HALF, 6, 0.9) || near((x - y) * ROOT_HALF, 6, 0.9);
+            case HATCH_A -> near((x + y) * ROOT_HALF, 9, 0.7);
+            case HATCH_B -> near((x - y) * ROOT_HALF, 9, 0.7);
         };
     }
 
-    private static boolean near(double across, double pitch) {
-        return across - pitch * Math.floor(across / pitch) < 1;
+    private static boolean near(double across, double pitch, double width) {
+        return across - pitch * Math.floor(across / pitch) < width;
     }
 }
