@@ -28,7 +28,7 @@ final class HoleFilling {
     private final Ints added = new Ints();
 
     /** A rim seen along its own normal. */
-    private record Rim(int[] ring, Vec3 normal, double offset, Vec3 u, Vec3 v) {}
+    private record Rim(int[] ring, Vec3 normal, double offsetMm, Vec3 u, Vec3 v) {}
 
     private HoleFilling(TriMesh mesh) {
         this.mesh = mesh;
@@ -75,7 +75,7 @@ final class HoleFilling {
         for (Rim r : rims) {
             double apart = 0;
             for (int v : r.ring())
-                apart = Math.max(apart, Math.abs(first.normal().dot(mesh.vertex(v)) - first.offset()));
+                apart = Math.max(apart, Math.abs(first.normal().dot(mesh.vertex(v)) - first.offsetMm()));
             if (r == first || apart <= 2 * flatWithin) group.add(r);
         }
         rims.removeAll(group);

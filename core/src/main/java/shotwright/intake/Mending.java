@@ -77,7 +77,7 @@ final class Mending {
         int turned = 0;
         boolean[] wrong = new boolean[shells.count()];
         for (Shells.Body b : shells.bodies(guard)) {
-            if (!(b.volume() < 0)) continue;
+            if (!(b.volumeMm3() < 0)) continue;
             wrong[b.shell()] = true;
             turned += shells.facets(b.shell());
         }

@@ -16,7 +16,7 @@ import shotwright.mesh.TriMesh;
 final class Shells {
     /** Of two bodies the larger volume comes first. */
     private static final Comparator<Body> LARGEST_FIRST =
-            Comparator.comparingDouble((Body b) -> -Math.abs(b.volume())).thenComparingInt(Body::shell);
+            Comparator.comparingDouble((Body b) -> -Math.abs(b.volumeMm3())).thenComparingInt(Body::shell);
 
     private final TriMesh mesh;
     private final int[] shellOfFacet;
@@ -32,9 +32,9 @@ final class Shells {
      *
      * @param shell the number of its outer shell
      * @param hollows numbers of the shells inside it
-     * @param volume hollows taken off
+     * @param volumeMm3 hollows taken off
      */
-    record Body(int shell, List<Integer> hollows, double volume) {}
+    record Body(int shell, List<Integer> hollows, double volumeMm3) {}
 
     private Shells(TriMesh mesh, int[] shellOfFacet, int count) {
         this.mesh = mesh;

@@ -1,6 +1,11 @@
 package shotwright.intake;
 
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -13,6 +18,8 @@ import shotwright.progress.Progress;
  * looked up. Faults name the entry and the line.
  */
 final class XmlCursor implements AutoCloseable {
+    private static final String DAMAGED = "it cannot be unpacked, the packed data are damaged";
+    private static final String AGAIN = "Export or copy the file again";
     private static final int DEEPEST = 60;
     private static final XMLInputFactory FACTORY = factory();
 
@@ -25,10 +32,25 @@ final class XmlCursor implements AutoCloseable {
         this.guard = guard;
         this.entry = entry;
         try {
-            xml = FACTORY.createXMLStreamReader(in);
+            xml = FACTORY.createXMLStreamReader(text(in));
         } catch (XMLStreamException e) {
             throw broken(e);
+        } catch (IOException e) {
+            throw guard.fault(entry, DAMAGED, AGAIN);
         }
+    }
+
+    /**
+     * 3MF allows UTF-8 and UTF-16. Bytes that are neither become replacement signs: names may look odd then, numbers cannot, because they
+     * would no longer be numbers.
+     */
+    private static Reader text(InputStream in) throws IOException {
+        PushbackInputStream start = new PushbackInputStream(in, 3);
+        byte[] b = start.readNBytes(3);
+        boolean mark8 = b.length == 3 && b[0] == (byte) 0xEF && b[1] == (byte) 0xBB && b[2] == (byte) 0xBF;
+        boolean wide = b.length == 3 && (b[0] == (byte) 0xFE && b[1] == (byte) 0xFF || b[0] == (byte) 0xFF && b[1] == (byte) 0xFE);
+        if (!mark8) start.unread(b);
+        return new InputStreamReader(start, wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8);
     }
 
     private static XMLInputFactory factory() {
@@ -80,7 +102,12 @@ final class XmlCursor implements AutoCloseable {
     }
 
     private IntakeException broken(XMLStreamException e) {
-        for (Throwable t = e; t != null; t = t.getCause()) if (t instanceof IntakeException known) return known;
+        Throwable root = e;
+        for (Throwable t = e; t != null && t != t.getCause(); t = below(t)) {
+            if (t instanceof IntakeException known) return known;
+            root = t;
+        }
+        if (root instanceof IOException) return guard.fault(entry, DAMAGED, AGAIN);
         String message = String.valueOf(e.getMessage());
         int from = message.indexOf("Message: ");
         String why = (from < 0 ? message : message.substring(from + 9))
@@ -92,7 +119,11 @@ final class XmlCursor implements AutoCloseable {
         return guard.fault(
                 entry + (line > 0 ? ", line " + line : ""),
                 "it is no well-formed XML (" + why + ")",
-                "Export or copy the file again");
+                AGAIN);
+    }
+
+    private static @Nullable Throwable below(Throwable t) {
+        return t instanceof XMLStreamException x && x.getNestedException() != null ? x.getNestedException() : t.getCause();
     }
 
     IntakeException fault(String wrong, String remedy) {

@@ -87,11 +87,11 @@ class ExportTest {
 
     @Test
     void aClosedMeshStaysClosedWhenRoundingCollapsesFacets() {
-        TriMesh ball = Solids.sphere(new Vec3(50_000_000, 0, 0), 40, 5);
+        TriMesh ball = Solids.sphere(new Vec3(50_000_000, 50_000_000, 50_000_000), 40, 5);
         Rounded r = Rounded.toSinglePrecision(ball, Vec3.ZERO);
         assertThat(r.dropped()).isPositive();
         assertThat(Edges.of(r.mesh()).unmatchedCount()).isZero();
-        Rounded kept = Rounded.toSinglePrecision(ball, new Vec3(50_000_000, 0, 0));
+        Rounded kept = Rounded.toSinglePrecision(ball, new Vec3(50_000_000, 50_000_000, 50_000_000));
         assertThat(kept.dropped()).isZero();
         TriMesh tiny = ball.transform(Transform.scale(1e-7, 1e-7, 1e-7));
         assertThat(Rounded.toNanometre(tiny, Vec3.ZERO).dropped()).isPositive();
