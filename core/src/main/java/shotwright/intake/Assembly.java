@@ -114,7 +114,8 @@ final class Assembly {
             int facets = shells.facets(b.shell());
             for (int h : b.hollows()) facets += shells.facets(h);
             String name = all.nameOfFacet(shells.anyFacet(b.shell()));
-            out.add(new FoundBody(out.size() + 1, name, facets, b.hollows().size(), b.volumeMm3(), shells.box(b.shell())));
+            out.add(new FoundBody(
+                    out.size() + 1, name, facets, b.hollows().size(), b.volumeMm3(), shells.box(b.shell())));
         }
         return out;
     }

@@ -8,8 +8,10 @@ import org.jspecify.annotations.Nullable;
 import shotwright.finding.Finding;
 import shotwright.geom.Vec3;
 import shotwright.measure.Source;
+import shotwright.mesh.Bvh;
 import shotwright.mesh.Edges;
 import shotwright.mesh.MassProperties;
+import shotwright.mesh.SelfCrossing;
 import shotwright.mesh.TriMesh;
 
 /**
@@ -38,8 +40,37 @@ final class SolidGate {
         if (out.isEmpty()) {
             Finding f = volume(mesh, mends);
             if (f != null) out.add(f);
+            else out.addAll(crossing(mesh, guard));
         }
         return out;
+    }
+
+    private static List<Finding> crossing(TriMesh mesh, ReadGuard guard) {
+        SelfCrossing s = SelfCrossing.of(Bvh.of(mesh), guard.progress().part(0.8, 1));
+        Source limit = Source.computed("depth above " + UnitRule.number(s.depthTolerance() * 1e3)
+                + " µm, a hundred-thousandth of the part's size");
+        if (s.crossingCount() > 0) {
+            SelfCrossing.Place p = s.places().getFirst();
+            String n = (s.capped() ? "at least " : "") + count(s.crossingCount(), "pair");
+            return List.of(Finding.stop(
+                            "self-crossing",
+                            "The surface runs through itself: " + n + " of facets cross, the first " + near(p.at())
+                                    + ". What is plastic and what is air is not clear there, so the part cannot be parted.")
+                    .at(p.at())
+                    .measured(s.crossingCount(), 0, "pairs", limit)
+                    .remedy("Ask for an export in which overlapping pieces are united into one solid."));
+        }
+        if (s.overlapCount() == 0) return List.of();
+        SelfCrossing.Place p = s.places().getFirst();
+        return List.of(
+                Finding.watch(
+                                "folded-surface",
+                                count(s.overlapCount(), "pair") + " of facets lie on each other, the first "
+                                        + near(p.at()) + "; the surface is folded or doubled there and may part badly.")
+                        .at(p.at())
+                        .measured(s.overlapCount(), 0, "pairs", limit)
+                        .remedy(
+                                "Look at the place; if a wall without thickness is meant, ask the customer for its thickness."));
     }
 
     private static Finding openEdges(

@@ -48,7 +48,8 @@ final class XmlCursor implements AutoCloseable {
         PushbackInputStream start = new PushbackInputStream(in, 3);
         byte[] b = start.readNBytes(3);
         boolean mark8 = b.length == 3 && b[0] == (byte) 0xEF && b[1] == (byte) 0xBB && b[2] == (byte) 0xBF;
-        boolean wide = b.length == 3 && (b[0] == (byte) 0xFE && b[1] == (byte) 0xFF || b[0] == (byte) 0xFF && b[1] == (byte) 0xFE);
+        boolean wide = b.length == 3
+                && (b[0] == (byte) 0xFE && b[1] == (byte) 0xFF || b[0] == (byte) 0xFF && b[1] == (byte) 0xFE);
         if (!mark8) start.unread(b);
         return new InputStreamReader(start, wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8);
     }
@@ -116,14 +117,13 @@ final class XmlCursor implements AutoCloseable {
         if (why.startsWith("JAXP")) why = "one of its elements is larger than is read here";
         if (why.endsWith(".")) why = why.substring(0, why.length() - 1);
         int line = e.getLocation() == null ? -1 : e.getLocation().getLineNumber();
-        return guard.fault(
-                entry + (line > 0 ? ", line " + line : ""),
-                "it is no well-formed XML (" + why + ")",
-                AGAIN);
+        return guard.fault(entry + (line > 0 ? ", line " + line : ""), "it is no well-formed XML (" + why + ")", AGAIN);
     }
 
     private static @Nullable Throwable below(Throwable t) {
-        return t instanceof XMLStreamException x && x.getNestedException() != null ? x.getNestedException() : t.getCause();
+        return t instanceof XMLStreamException x && x.getNestedException() != null
+                ? x.getNestedException()
+                : t.getCause();
     }
 
     IntakeException fault(String wrong, String remedy) {

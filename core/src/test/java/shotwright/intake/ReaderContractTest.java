@@ -277,6 +277,25 @@ class ReaderContractTest {
     }
 
     @Test
+    void aSurfaceThatRunsThroughItselfIsRefused() {
+        double[][] ring = {{0, 0}, {20, 0}, {20, 20}, {8, 5}, {12, 5}, {0, 20}};
+        Solids.Soup soup = new Solids.Soup();
+        for (int i = 0; i < 6; i++) {
+            Vec3 p = new Vec3(ring[i][0], ring[i][1], 0), q = new Vec3(ring[(i + 1) % 6][0], ring[(i + 1) % 6][1], 0);
+            soup.quad(p, q, new Vec3(q.x(), q.y(), 8), new Vec3(p.x(), p.y(), 8));
+            soup.add(new Vec3(10, 1, 8), new Vec3(p.x(), p.y(), 8), new Vec3(q.x(), q.y(), 8));
+            soup.add(new Vec3(10, 1, 0), q, p);
+        }
+        IntakeResult r = Samples.read(folder, Samples.binaryStl(soup.mesh()));
+        assertThat(r.facts().openEdges()).isZero();
+        assertThat(r.part()).isNull();
+        Vec3 at = java.util.Objects.requireNonNull(
+                Samples.only(r, "self-crossing").atMm());
+        assertThat(at.x()).isCloseTo(10, within(3.0));
+        assertThat(at.y()).isCloseTo(7, within(3.0));
+    }
+
+    @Test
     void farFromTheOriginSinglePrecisionIsNotTrusted() {
         TriMesh far = Samples.block().transform(shotwright.geom.Transform.translate(new Vec3(2e7, 0, 0)));
         IntakeResult r = Samples.read(folder, Samples.binaryStl(far));

@@ -15,14 +15,69 @@ final class Damage {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d*)?([eE][+-]?\\d+)?");
     private static final Pattern WORD = Pattern.compile("[A-Za-z:_/]+");
     private static final String[] NUMBERS = {
-        "0", "-0", "-1", "1", "2147483647", "2147483648", "-2147483648", "9999999999999999999", "1e309", "-1e309", "1e-320", "1e9",
-        "1.0000001e9", "nan", "-inf", "1,5", "", ".", "1e", "0x10", "1e22", "1e23", "123456789012345678", "0.1", "7.50000001", "20", "1e-30"
+        "0",
+        "-0",
+        "-1",
+        "1",
+        "2147483647",
+        "2147483648",
+        "-2147483648",
+        "9999999999999999999",
+        "1e309",
+        "-1e309",
+        "1e-320",
+        "1e9",
+        "1.0000001e9",
+        "nan",
+        "-inf",
+        "1,5",
+        "",
+        ".",
+        "1e",
+        "0x10",
+        "1e22",
+        "1e23",
+        "123456789012345678",
+        "0.1",
+        "7.50000001",
+        "20",
+        "1e-30"
     };
     private static final String[] WORDS = {
-        "solid", "endsolid", "facet", "endfacet", "vertex", "outer loop", "endloop", "f", "v", "f -1 -2 -3", "vn", "\\\n", "#", "\r", "\0",
-        "<mesh>", "</mesh>", "<object id=\"1\">", "<components>", "<component objectid=\"1\"/>", "<component objectid=\"2\"/>",
-        "<item objectid=\"1\"/>", "<!--", "<![CDATA[", "<!DOCTYPE model [<!ENTITY a \"b\">]>", "&a;", "&lt;", "transform=\"0 0 0 0 0 0 0 0 0 0 0 0\"",
-        "unit=\"foot\"", "p:path=\"/3D/other.model\"", "type=\"support\"", "é", "\ufeff", "ISO-10303-21;"
+        "solid",
+        "endsolid",
+        "facet",
+        "endfacet",
+        "vertex",
+        "outer loop",
+        "endloop",
+        "f",
+        "v",
+        "f -1 -2 -3",
+        "vn",
+        "\\\n",
+        "#",
+        "\r",
+        "\0",
+        "<mesh>",
+        "</mesh>",
+        "<object id=\"1\">",
+        "<components>",
+        "<component objectid=\"1\"/>",
+        "<component objectid=\"2\"/>",
+        "<item objectid=\"1\"/>",
+        "<!--",
+        "<![CDATA[",
+        "<!DOCTYPE model [<!ENTITY a \"b\">]>",
+        "&a;",
+        "&lt;",
+        "transform=\"0 0 0 0 0 0 0 0 0 0 0 0\"",
+        "unit=\"foot\"",
+        "p:path=\"/3D/other.model\"",
+        "type=\"support\"",
+        "é",
+        "\ufeff",
+        "ISO-10303-21;"
     };
 
     private final RandomGenerator r;
@@ -64,7 +119,8 @@ final class Damage {
             case 2 -> Arrays.copyOf(b, at);
             case 3 -> spliced(b, at, random(1 + r.nextInt(60)), at);
             case 4 -> spliced(b, at, new byte[0], Math.min(b.length, at + 1 + r.nextInt(100)));
-            case 5 -> spliced(b, at, Arrays.copyOfRange(b, at / 2, Math.min(b.length, at / 2 + 1 + r.nextInt(200))), at);
+            case 5 ->
+                spliced(b, at, Arrays.copyOfRange(b, at / 2, Math.min(b.length, at / 2 + 1 + r.nextInt(200))), at);
             case 6 -> special(b);
             default -> Arrays.copyOf(b, b.length + 1 + r.nextInt(120));
         };
@@ -78,7 +134,20 @@ final class Damage {
 
     /** Four bytes that mean something special as a count or a single-precision number; often the facet count itself. */
     private byte[] special(byte[] b) {
-        int[] values = {0, 1, -1, Integer.MAX_VALUE, Integer.MIN_VALUE, 0x7fc00000, 0x7f800000, 0xff800000, 1, 0x7f7fffff, 13, 0x4e6e6b28};
+        int[] values = {
+            0,
+            1,
+            -1,
+            Integer.MAX_VALUE,
+            Integer.MIN_VALUE,
+            0x7fc00000,
+            0x7f800000,
+            0xff800000,
+            1,
+            0x7f7fffff,
+            13,
+            0x4e6e6b28
+        };
         byte[] out = b.clone();
         if (out.length < 90) return out;
         int at = r.nextInt(3) == 0 ? 80 : 84 + 50 * r.nextInt(1 + (out.length - 90) / 50) + 4 * r.nextInt(12);
@@ -91,18 +160,20 @@ final class Damage {
     /** Damage that knows about words and numbers. */
     private byte[] text(byte[] b) {
         String s = new String(b, StandardCharsets.ISO_8859_1);
-        String out = switch (r.nextInt(8)) {
-            case 0, 1 -> replaced(s, NUMBER, NUMBERS[r.nextInt(NUMBERS.length)]);
-            case 2 -> swapped(s, NUMBER);
-            case 3 -> swapped(s, WORD);
-            case 4 -> replaced(s, WORD, WORDS[r.nextInt(WORDS.length)]);
-            case 5 -> {
-                int at = r.nextInt(s.length() + 1);
-                yield s.substring(0, at) + " " + WORDS[r.nextInt(WORDS.length)] + " " + s.substring(at);
-            }
-            case 6 -> lines(s);
-            default -> replaced(s, NUMBER, Double.toString((r.nextDouble() - 0.5) * Math.pow(10, r.nextInt(12) - 4)));
-        };
+        String out =
+                switch (r.nextInt(8)) {
+                    case 0, 1 -> replaced(s, NUMBER, NUMBERS[r.nextInt(NUMBERS.length)]);
+                    case 2 -> swapped(s, NUMBER);
+                    case 3 -> swapped(s, WORD);
+                    case 4 -> replaced(s, WORD, WORDS[r.nextInt(WORDS.length)]);
+                    case 5 -> {
+                        int at = r.nextInt(s.length() + 1);
+                        yield s.substring(0, at) + " " + WORDS[r.nextInt(WORDS.length)] + " " + s.substring(at);
+                    }
+                    case 6 -> lines(s);
+                    default ->
+                        replaced(s, NUMBER, Double.toString((r.nextDouble() - 0.5) * Math.pow(10, r.nextInt(12) - 4)));
+                };
         return out.getBytes(StandardCharsets.ISO_8859_1);
     }
 
@@ -118,7 +189,11 @@ final class Damage {
         if (spans.size() < 2) return s;
         int i = r.nextInt(spans.size() - 1), j = i + 1 + r.nextInt(spans.size() - i - 1);
         int[] p = spans.get(i), q = spans.get(j);
-        return s.substring(0, p[0]) + s.substring(q[0], q[1]) + s.substring(p[1], q[0]) + s.substring(p[0], p[1]) + s.substring(q[1]);
+        return s.substring(0, p[0])
+                + s.substring(q[0], q[1])
+                + s.substring(p[1], q[0])
+                + s.substring(p[0], p[1])
+                + s.substring(q[1]);
     }
 
     /** A line taken out, doubled, or moved. */

@@ -29,8 +29,7 @@ import shotwright.progress.Progress;
  */
 public final class MutateFiles {
     private static final double LONGEST_S = 10;
-    private static final Limits LIMITS =
-            new Limits(64 << 20, 1_000_000, 1_000_000, 64 << 20, 200, 16, 1000, LONGEST_S);
+    private static final Limits LIMITS = new Limits(64 << 20, 1_000_000, 1_000_000, 64 << 20, 200, 16, 1000, LONGEST_S);
 
     private final Path folder;
     private final List<SeedFile> seeds;
@@ -91,8 +90,8 @@ public final class MutateFiles {
             fault = judged(Intake.read(file, options, Progress.SILENT));
         } catch (IntakeException e) {
             told("complaint");
-            if (e.getMessage().matches("(?s).*(\n|java\\.|Exception).*") || e.remedy().isBlank())
-                fault = "message: " + e.getMessage();
+            if (String.valueOf(e.getMessage()).matches("(?s).*(\n|java\\.|Exception).*")
+                    || e.remedy().isBlank()) fault = "message: " + e.getMessage();
         } catch (Throwable t) { // whatever else it is, that is what is looked for
             fault = t + " at " + (t.getStackTrace().length == 0 ? "?" : t.getStackTrace()[0]);
         }
@@ -138,8 +137,7 @@ public final class MutateFiles {
         StringBuilder s = new StringBuilder();
         tally.forEach((ending, n) -> s.append(ending).append(' ').append(n[0]).append(", "));
         s.append(failures.size()).append(" failures; ");
-        s.append(String.format(
-                Locale.ROOT, "%.0f s, slowest %.2f s (seed %d)", seconds, slowestS, slowestSeed));
+        s.append(String.format(Locale.ROOT, "%.0f s, slowest %.2f s (seed %d)", seconds, slowestS, slowestSeed));
         for (String f : failures) s.append('\n').append(f);
         return s.toString();
     }

@@ -123,7 +123,13 @@ final class SeedFile {
             s.append("facet normal 0 0 1\nouter loop\n");
             for (int k = 0; k < 3; k++) {
                 Vec3 p = m.cornerPoint(f, k);
-                s.append("vertex ").append(p.x()).append(' ').append(p.y()).append(' ').append(p.z()).append('\n');
+                s.append("vertex ")
+                        .append(p.x())
+                        .append(' ')
+                        .append(p.y())
+                        .append(' ')
+                        .append(p.z())
+                        .append('\n');
             }
             s.append("endloop\nendfacet\n");
         }
@@ -133,14 +139,25 @@ final class SeedFile {
     private static String obj(TriMesh m) {
         StringBuilder s = new StringBuilder();
         for (int v = 0; v < m.vertexCount(); v++)
-            s.append("v ").append(m.x(v)).append(' ').append(m.y(v)).append(' ').append(m.z(v)).append('\n');
+            s.append("v ")
+                    .append(m.x(v))
+                    .append(' ')
+                    .append(m.y(v))
+                    .append(' ')
+                    .append(m.z(v))
+                    .append('\n');
         for (int f = 0; f < m.facetCount(); f++)
-            s.append("f ").append(m.corner(f, 0) + 1).append(' ').append(m.corner(f, 1) + 1).append(' ').append(m.corner(f, 2) + 1).append('\n');
+            s.append("f ")
+                    .append(m.corner(f, 0) + 1)
+                    .append(' ')
+                    .append(m.corner(f, 1) + 1)
+                    .append(' ')
+                    .append(m.corner(f, 2) + 1)
+                    .append('\n');
         return s.toString();
     }
 
-    private static final String QUADS =
-            """
+    private static final String QUADS = """
             # a block of quads
             o block
             v 0 0 0
@@ -168,30 +185,32 @@ final class SeedFile {
                 + " xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\""
                 + " xmlns:p=\"http://schemas.microsoft.com/3dmanufacturing/production/2015/06\""
                 + " requiredextensions=\"p\">\n<resources>\n";
-        String tetra =
-                """
+        String tetra = """
                 <object id="1" type="model" name="tetra"><mesh><vertices>
                 <vertex x="0" y="0" z="0"/><vertex x="20" y="0" z="0"/><vertex x="0" y="20" z="0"/><vertex x="0" y="0" z="20"/>
                 </vertices><triangles>
                 <triangle v1="0" v2="2" v3="1"/><triangle v1="0" v2="1" v3="3"/><triangle v1="1" v2="2" v3="3"/><triangle v1="0" v2="3" v3="2"/>
                 </triangles></mesh></object>
                 """;
-        String pair =
-                """
+        String pair = """
                 <object id="2" type="model"><components><component objectid="1"/>
                 <component objectid="1" p:path="/3D/other.model" transform="-1 0 0 0 1 0 0 0 1 -5 0 0"/></components></object>
                 """;
         Map<String, byte[]> out = new LinkedHashMap<>();
-        out.put("[Content_Types].xml", text("<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>"));
+        out.put(
+                "[Content_Types].xml",
+                text("<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>"));
         out.put(
                 "_rels/.rels",
-                text("<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship"
-                        + " Id=\"r\" Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\""
-                        + " Target=\"/3D/3dmodel.model\"/></Relationships>"));
+                text(
+                        "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship"
+                                + " Id=\"r\" Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\""
+                                + " Target=\"/3D/3dmodel.model\"/></Relationships>"));
         out.put(
                 "3D/3dmodel.model",
-                text(head.formatted("millimeter") + tetra + pair
-                        + "</resources>\n<build><item objectid=\"2\" transform=\"1 0 0 0 1 0 0 0 1 3 2 1\"/></build></model>\n"));
+                text(
+                        head.formatted("millimeter") + tetra + pair
+                                + "</resources>\n<build><item objectid=\"2\" transform=\"1 0 0 0 1 0 0 0 1 3 2 1\"/></build></model>\n"));
         out.put("3D/other.model", text(head.formatted("inch") + tetra + "</resources>\n<build/></model>\n"));
         return out;
     }
