@@ -1,7 +1,9 @@
 package shotwright.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import shotwright.finding.Finding;
 import shotwright.finding.Severity;
@@ -26,6 +28,7 @@ final class Assembly {
     private final ReadGuard guard;
     private final List<String> notes = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
+    private @Nullable Edges partedAt;
 
     Assembly(RawModel model, long fileBytes, IntakeOptions options, ReadGuard guard) {
         this.model = model;
@@ -45,7 +48,12 @@ final class Assembly {
         Solids all = new Solids(model.objects(), unit.unit(), notes);
         TriMesh mesh = mended(all.mesh());
         Edges edges = Edges.of(mesh);
-        Shells shells = Shells.of(edges);
+        TriMesh parted = FanSplit.of(mesh, edges);
+        if (parted != null) {
+            partedAt = edges;
+            mesh = parted;
+        }
+        Shells shells = Shells.of(parted == null ? edges : Edges.of(parted));
         List<Shells.Body> bodies = shells.bodies(guard);
         List<FoundBody> list = list(bodies, shells, all);
         Part part = part(mesh, bodies, list, shells, unit.unit());
@@ -99,6 +107,27 @@ final class Assembly {
         return mesh;
     }
 
+    /** Says so when the body taken is one of those that touched in a line. */
+    private void touching(Edges edges, int shell, Shells shells) {
+        int[] many = Arrays.stream(edges.nonManifold())
+                .filter(e -> IntStream.range(0, edges.sideCount(e))
+                        .anyMatch(i -> shells.shellOf(edges.facet(e, i)) == shell))
+                .toArray();
+        if (many.length == 0) return;
+        Vec3 at = edges.midpoint(many[0]);
+        boolean one = many.length == 1;
+        notes.add(
+                "Parted the facets at " + SolidGate.count(many.length, "edge") + " that more than two of them shared.");
+        findings.add(Finding.watch(
+                        "touching-walls",
+                        "Walls touch in a line without thickness at " + SolidGate.count(many.length, "edge")
+                                + (one ? ", " : ", the first ") + SolidGate.near(at)
+                                + ". They were read as touching, not as joined; plastic will bridge or split there as it likes.")
+                .at(at)
+                .measured(many.length, 0, "edges", Source.computed("a wall that can be molded has a thickness"))
+                .remedy("Ask the customer whether the walls are meant to be joined, and with what thickness."));
+    }
+
     private TriMesh told(Mending.Mended m, String words) {
         if (m.facets() == 0) return m.mesh();
         String text = words.formatted(SolidGate.count(m.facets(), "facet"));
@@ -138,6 +167,7 @@ final class Assembly {
                         ? mesh
                         : shells.extract(List.of(bodies.get(taken - 1).shell()));
         if (!bodies.isEmpty()) hollows(bodies.get(taken - 1), shells, mesh);
+        if (partedAt != null) touching(partedAt, bodies.get(taken - 1).shell(), shells);
         if (body.facetCount() > 0) farFromOrigin(body, unit);
         boolean refused = refused();
         findings.addAll(SolidGate.check(body, options.mends(), !refused, guard));

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import shotwright.geom.Vec3;
+import shotwright.mesh.Edges;
 import shotwright.mesh.MassProperties;
 import shotwright.mesh.Solids;
 import shotwright.mesh.TriMesh;
@@ -264,16 +265,70 @@ class ReaderContractTest {
         assertThat(tried.part()).isNull();
     }
 
-    @Test
-    void twoBlocksThatTouchInAnEdgeAreRefused() {
+    /** A, B and C in corners of a 2 × 2 checker of posts, each 10 high and 10 wide: A and C touch in a line. */
+    private static TriMesh touching(Vec3... corners) {
         Solids.Soup soup = new Solids.Soup();
-        for (TriMesh m : List.of(
-                Solids.box(Vec3.ZERO, new Vec3(10, 10, 10)), Solids.box(new Vec3(10, 10, 0), new Vec3(20, 20, 10))))
+        for (Vec3 c : corners) {
+            TriMesh m = Solids.box(c, c.plus(new Vec3(10, 10, 10)));
             for (int f = 0; f < m.facetCount(); f++)
                 soup.add(m.cornerPoint(f, 0), m.cornerPoint(f, 1), m.cornerPoint(f, 2));
-        IntakeResult r = Samples.read(folder, Samples.binaryStl(soup.mesh()));
+        }
+        return soup.mesh();
+    }
+
+    @Test
+    void blocksThatTouchInALineAreTwoBodies() {
+        IntakeResult r = Samples.read(folder, Samples.binaryStl(touching(Vec3.ZERO, new Vec3(10, 10, 0))));
         assertThat(r.facts().nonManifoldEdges()).isEqualTo(1);
-        assertThat(Samples.only(r, "non-manifold-edges").atMm()).isEqualTo(new Vec3(10, 10, 5));
+        assertThat(Samples.only(r, "touching-walls").atMm()).isEqualTo(new Vec3(10, 10, 5));
+        assertThat(r.facts().bodies()).isEqualTo(2);
+        assertThat(Samples.part(r).mass().volumeMm3()).isCloseTo(1000, within(1e-9));
+        assertThat(Edges.of(Samples.part(r).mesh()).nonManifold()).isEmpty();
+    }
+
+    @Test
+    void aSolidThatTouchesItselfInALineStaysOne() {
+        // three quarters of a 20 × 20 × 10 slab round a corner that is bridged above: an arch standing on two posts
+        // that touch
+        Solids.Soup soup = new Solids.Soup();
+        boolean[][][] full = new boolean[4][4][4];
+        full[1][1][1] = full[2][2][1] = true;
+        for (int x = 1; x <= 2; x++) for (int y = 1; y <= 2; y++) full[x][y][2] = true;
+        int[][] steps = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {0, 0, 1}, {0, 0, -1}};
+        for (int x = 1; x <= 2; x++)
+            for (int y = 1; y <= 2; y++)
+                for (int z = 1; z <= 2; z++) {
+                    if (!full[x][y][z]) continue;
+                    TriMesh m = Solids.box(
+                            new Vec3(10 * x, 10 * y, 10 * z), new Vec3(10 * x + 10, 10 * y + 10, 10 * z + 10));
+                    for (int f = 0; f < 12; f++) {
+                        Vec3 n = m.doubleAreaNormal(f).unit();
+                        for (int[] s : steps)
+                            if (n.equals(new Vec3(s[0], s[1], s[2]).plus(Vec3.ZERO))
+                                    && !full[x + s[0]][y + s[1]][z + s[2]])
+                                soup.add(m.cornerPoint(f, 0), m.cornerPoint(f, 1), m.cornerPoint(f, 2));
+                    }
+                }
+        IntakeResult r = Samples.read(folder, Samples.binaryStl(soup.mesh()));
+        Samples.assertNoStop(r);
+        Samples.only(r, "touching-walls");
+        assertThat(r.facts().nonManifoldEdges()).isEqualTo(1);
+        assertThat(r.facts().bodies()).isEqualTo(1);
+        assertThat(r.facts().volumeMm3()).isCloseTo(6000, within(1e-9));
+        assertThat(Edges.of(Samples.part(r).mesh()).nonManifold()).isEmpty();
+    }
+
+    @Test
+    void aFinWithoutThicknessIsRefused() {
+        TriMesh block = Samples.block();
+        double[] xyz = java.util.Arrays.copyOf(block.copyXyz(), 27);
+        xyz[24] = 40;
+        int a = block.corner(0, 0), b = block.corner(0, 1);
+        int[] tri = java.util.Arrays.copyOf(block.copyTri(), 42);
+        System.arraycopy(new int[] {a, b, 8, b, a, 8}, 0, tri, 36, 6);
+        IntakeResult r = Samples.read(folder, Samples.binaryStl(new TriMesh(xyz, tri)));
+        assertThat(r.part()).isNull();
+        assertThat(Samples.only(r, "non-manifold-edges").text()).contains("1 edge is shared");
     }
 
     @Test
