@@ -33,4 +33,9 @@ public enum WallShape {
     public boolean isCore() {
         return this == INNER || this == BOSS;
     }
+
+    /** Small enough things to be asked for no more than their depth wants. */
+    boolean followsDepthAlone() {
+        return this == RIB || this == HOLE || this == POCKET;
+    }
 }

@@ -1,0 +1,200 @@
+package shotwright.review;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import shotwright.finding.Finding;
+import shotwright.finding.Severity;
+import shotwright.geom.Vec3;
+import shotwright.measure.Source;
+import shotwright.mesh.WallThickness;
+import shotwright.part.PulledPart;
+import shotwright.progress.Progress;
+
+/**
+ * Wall thickness: its middle, its ends, and the places that are too thin to fill, thick enough to sink, or that step too fast from one to the
+ * other. Samples nearer to an outside edge than half the wall there are left aside. Thin is judged straight through the wall, thick by the
+ * largest ball that fits (inscribed sphere over the middle wall: watch above 1.15, sinks above 1.25, may hold voids above 1.5; common
+ * practice).
+ */
+final class WallCheck {
+    static final double WATCH_RATIO = 1.15, SINK_RATIO = 1.25, VOID_RATIO = 1.5;
+    private static final Source SPOT_RULE = Source.commonPractice("largest ball over middle wall: 1.15 watch, 1.25 sink, 1.5 void");
+    private static final Source STEP_RULE = Source.commonPractice("thick over thin: 1.25 crystalline, 1.5 others");
+    private static final int SAMPLES = 12_000;
+    private static final long SEED = 20;
+    private static final int MOST_SPOTS = 5;
+    /** Spots smaller than this share of the surface are the noise of single samples. */
+    private static final double LEAST_SPOT_SHARE = 3e-4;
+
+    private final PulledPart pulled;
+    private final MoldingLimits limits;
+    private final WallThickness samples;
+    private final double medianMm;
+    private final double areaEachMm2;
+    /** Samples that mean something, by number. */
+    private final int[] sound;
+
+    WallCheck(PulledPart pulled, MoldingLimits limits, Progress progress) {
+        this.pulled = pulled;
+        this.limits = limits;
+        samples = WallThickness.of(pulled.tree(), SAMPLES, SEED, progress);
+        medianMm = samples.rayQuantile(0.5);
+        areaEachMm2 = pulled.part().mass().surfaceAreaMm2() / samples.count();
+        OutsideEdges edges = OutsideEdges.of(pulled.mesh(), pulled.edges(), medianMm);
+        int[] kept = new int[samples.count()];
+        int n = 0;
+        for (int i = 0; i < samples.count(); i++) {
+            double local = Math.min(samples.ray(i), 2 * medianMm);
+            if (local > 0 && !edges.isNear(samples.sample(i).point(), local / 2)) kept[n++] = i;
+        }
+        sound = Arrays.copyOf(kept, n);
+    }
+
+    double medianMm() {
+        return medianMm;
+    }
+
+    /** The review of the walls with what is said about spots and steps. */
+    record Outcome(WallReview review, List<Said<WallReview.Spot>> spots, List<Said<WallReview.Step>> steps) {}
+
+    Outcome review() {
+        double[] through = Arrays.stream(sound).mapToDouble(this::through).toArray();
+        double[] ball = Arrays.stream(sound).mapToDouble(samples::sphere).toArray();
+        boolean none = sound.length < 20;
+        double least = none ? samples.rayQuantile(0.05) : WallThickness.quantile(through, 0.005);
+        double most = none ? samples.sphereQuantile(0.99) : WallThickness.quantile(ball, 0.99);
+        List<Said<WallReview.Spot>> spots = new ArrayList<>(thinSpots());
+        spots.addAll(thickSpots());
+        List<Said<WallReview.Step>> steps = steps();
+        WallReview review = new WallReview(
+                medianMm, Math.min(least, medianMm), Math.max(most, medianMm), samples, Said.rows(spots), Said.rows(steps));
+        return new Outcome(review, spots, steps);
+    }
+
+    /** Through the wall; where the ball is far smaller the wall is slanted, and the ball says more. */
+    private double through(int i) {
+        double ray = samples.ray(i), ball = samples.sphere(i);
+        return ball > 0.7 * ray ? Math.min(ray, ball / 0.98) : ray;
+    }
+
+    private List<Said<WallReview.Spot>> thinSpots() {
+        double limit = limits.leastWallMm();
+        List<Integer> thin = Arrays.stream(sound)
+                .filter(i -> through(i) < limit * 0.98 && samples.sphere(i) > 0.5 * samples.ray(i))
+                .boxed()
+                .sorted(Comparator.comparingDouble(this::through))
+                .toList();
+        List<Said<WallReview.Spot>> spots = new ArrayList<>();
+        for (List<Integer> cluster : clusters(thin)) {
+            int worst = cluster.getFirst();
+            double wall = through(worst), area = cluster.size() * areaEachMm2;
+            var spot = new WallReview.Spot(0, false, place(worst), wall, wall / medianMm, area);
+            spots.add(new Said<>(spot, thinFinding(spot)));
+        }
+        return spots;
+    }
+
+    private Finding thinFinding(WallReview.Spot s) {
+        double limit = limits.leastWallMm();
+        Severity severity = s.wallMm() < 0.75 * limit ? Severity.ASK : Severity.WATCH;
+        return Finding.of(
+                        severity,
+                        "wall-thin",
+                        "The wall is only " + Say.mm(s.wallMm(), 2) + " here; " + limits.resin()
+                                + " may freeze before it gets through.")
+                .at(s.at())
+                .measured(s.wallMm(), limit, "mm", limits.wallSource())
+                .remedy(
+                        Say.mm(limit, 2) + " over " + Say.number(s.areaMm2(), 0) + " mm² of surface.",
+                        "The wall grows by " + Say.mm(limit - s.wallMm(), 2) + " there.",
+                        "No short shots, less pressure to fill.");
+    }
+
+    private List<Said<WallReview.Spot>> thickSpots() {
+        List<Integer> thick = Arrays.stream(sound)
+                .filter(i -> samples.sphere(i) > WATCH_RATIO * medianMm)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -samples.sphere(i)))
+                .toList();
+        List<Said<WallReview.Spot>> spots = new ArrayList<>();
+        for (List<Integer> cluster : clusters(thick)) {
+            int worst = cluster.getFirst();
+            double wall = samples.sphere(worst), area = cluster.size() * areaEachMm2;
+            var spot = new WallReview.Spot(0, true, place(worst), wall, wall / medianMm, area);
+            spots.add(new Said<>(spot, thickFinding(spot)));
+        }
+        return spots;
+    }
+
+    private Finding thickFinding(WallReview.Spot s) {
+        double ratio = s.toMedianRatio();
+        boolean tooThick = s.wallMm() > limits.mostWallMm();
+        String what = ratio > VOID_RATIO && limits.crystalline()
+                ? "It cools last: the face will sink or the inside will tear open."
+                : ratio > SINK_RATIO ? "The face above it will sink." : "The face above it may show.";
+        Severity severity = ratio > SINK_RATIO ? Severity.WATCH : Severity.NOTE;
+        if (ratio > VOID_RATIO && tooThick) severity = Severity.ASK;
+        double aim = SINK_RATIO * medianMm;
+        return Finding.of(
+                        severity,
+                        "wall-thick",
+                        "Thick here: a ball of " + Say.mm(s.wallMm(), 2) + " fits where the wall is " + Say.mm(medianMm, 2)
+                                + ". " + what)
+                .at(s.at())
+                .measured(ratio, ratio > SINK_RATIO ? SINK_RATIO : WATCH_RATIO, "1", SPOT_RULE)
+                .remedy(
+                        ratio > SINK_RATIO ? "Core it out until no more than " + Say.mm(aim, 2) + " fits." : "",
+                        ratio > SINK_RATIO ? "Outside sizes can stay." : "",
+                        ratio > SINK_RATIO ? "A shorter cooling time and hold." : "");
+    }
+
+    /** Samples gathered round the first of each, in order, as far as three balls away; the largest clusters only. */
+    private List<List<Integer>> clusters(List<Integer> ordered) {
+        List<List<Integer>> all = new ArrayList<>();
+        for (int i : ordered) {
+            Vec3 p = samples.sample(i).point();
+            List<Integer> home = null;
+            for (List<Integer> c : all) {
+                double reach = 3 * Math.max(samples.sphere(c.getFirst()), medianMm);
+                if (samples.sample(c.getFirst()).point().distance(p) < reach) {
+                    home = c;
+                    break;
+                }
+            }
+            if (home != null) home.add(i);
+            else if (all.size() < 200) all.add(new ArrayList<>(List.of(i)));
+        }
+        int least = Math.max(3, (int) (LEAST_SPOT_SHARE * samples.count()));
+        return all.stream().filter(c -> c.size() >= least).limit(MOST_SPOTS).toList();
+    }
+
+    /** Cells of two walls' width, each with the middle of its samples; neighbours whose middles differ too much are steps. */
+    private List<Said<WallReview.Step>> steps() {
+        WallSteps found = WallSteps.of(samples, sound, 2 * medianMm);
+        double limit = limits.stepLimitRatio();
+        List<Said<WallReview.Step>> said = new ArrayList<>();
+        for (WallSteps.Pair p : found.worst(limit, MOST_SPOTS)) {
+            var step = new WallReview.Step(0, pulled.toFile(p.place()), p.thickMm(), p.thinMm());
+            double ratio = step.stepRatio();
+            Finding f = Finding.of(
+                            ratio > 2 ? Severity.WATCH : Severity.NOTE,
+                            "wall-step",
+                            "The wall goes from " + Say.mm(p.thickMm(), 2) + " to " + Say.mm(p.thinMm(), 2)
+                                    + " at once; the thick side shrinks more and pulls the part out of true.")
+                    .at(step.at())
+                    .measured(ratio, limit, "1", STEP_RULE)
+                    .remedy(
+                            "Run it out over " + Say.mm(3 * (p.thickMm() - p.thinMm())) + " or more.",
+                            "",
+                            "Less warp, less hold.");
+            said.add(new Said<>(step, f));
+        }
+        return said;
+    }
+
+    private Vec3 place(int i) {
+        return pulled.toFile(samples.sample(i).point());
+    }
+}
