@@ -22,6 +22,7 @@ final class DraftReview {
     private static final int MOST_FINDINGS = 8;
     /** Short by so much and so deep, the customer is asked; less is watched (half a degree drags, a quarter can be polished). */
     private static final double ASK_SHORT_DEG = 0.45;
+
     private static final double ASK_DEPTH_MM = 3;
     /** A wall that leans against the draw by no more than this across gives way. */
     private static final double GIVES_WAY_MM = 0.02;
@@ -55,7 +56,10 @@ final class DraftReview {
         }
 
         double has() {
-            return walls.stream().mapToDouble(w -> w.hasDeg() * w.wall().areaMm2()).sum() / area();
+            return walls.stream()
+                            .mapToDouble(w -> w.hasDeg() * w.wall().areaMm2())
+                            .sum()
+                    / area();
         }
 
         /** Short degrees by area: how much this row matters. */
@@ -142,10 +146,12 @@ final class DraftReview {
         if (lacking.isEmpty()) return new Said<>(row, null);
         int count = lacking.stream().mapToInt(g -> g.walls.size()).sum();
         double area = lacking.stream().mapToDouble(Group::area).sum();
-        double worst = lacking.stream().mapToDouble(g -> g.askedDeg - g.has()).max().orElse(0);
+        double worst =
+                lacking.stream().mapToDouble(g -> g.askedDeg - g.has()).max().orElse(0);
         Finding f = Finding.watch(
                         "draft-short-others",
-                        count + " more walls, " + Say.number(area, 0) + " mm² together, lean less than their depth wants.")
+                        count + " more walls, " + Say.number(area, 0)
+                                + " mm² together, lean less than their depth wants.")
                 .at(row.at())
                 .measured(asked - worst, asked, "deg", DraftRule.TABLE)
                 .remedy("Up to " + Say.deg(worst) + " more on each; the draft map shows where.", "", "");
@@ -154,8 +160,9 @@ final class DraftReview {
 
     /** Outer walls that have just what they need are pointed out: milling marks across the draw use it up. */
     private @Nullable Finding justEnough(Group g) {
-        if (g.first().shape() != WallShape.OUTER || g.has() > g.askedDeg + DraftRule.BAND_DEG || g.depth() < ASK_DEPTH_MM)
-            return null;
+        if (g.first().shape() != WallShape.OUTER
+                || g.has() > g.askedDeg + DraftRule.BAND_DEG
+                || g.depth() < ASK_DEPTH_MM) return null;
         return Finding.note(
                         "draft-just-enough",
                         Say.capital(subject(g)) + (g.walls.size() == 1 ? " has" : " have")
@@ -172,7 +179,10 @@ final class DraftReview {
                 ? Severity.ASK
                 : depth < 1 ? Severity.NOTE : Severity.WATCH;
         double moves = DraftRule.sideChangeMm(depth, g.askedDeg) - DraftRule.sideChangeMm(depth, has);
-        return Finding.of(severity, back ? "draft-reversed" : has < DraftRule.BAND_DEG ? "draft-none" : "draft-short", text(g))
+        return Finding.of(
+                        severity,
+                        back ? "draft-reversed" : has < DraftRule.BAND_DEG ? "draft-none" : "draft-short",
+                        text(g))
                 .at(place(g))
                 .measured(has, g.askedDeg, "deg", source(g))
                 .remedy(remedy(g, missing), sizeEffect(g, moves), saves(g));
@@ -189,8 +199,8 @@ final class DraftReview {
         String half = g.first().side().words();
         if (has < -DraftRule.BAND_DEG) {
             String over = Say.mm(DraftRule.sideChangeMm(g.depth(), -has), 2);
-            return who + (one ? " leans " : " lean ") + Say.deg(-has) + " against the draw and " + (one ? "holds" : "hold")
-                    + " the part in " + half + " by " + over + ".";
+            return who + (one ? " leans " : " lean ") + Say.deg(-has) + " against the draw and "
+                    + (one ? "holds" : "hold") + " the part in " + half + " by " + over + ".";
         }
         if (has < DraftRule.BAND_DEG)
             return who + (one ? " stands" : " stand") + " straight and will drag in " + half + " over " + deep + ".";
@@ -208,8 +218,9 @@ final class DraftReview {
     private static String sizeEffect(Group g, double movesMm) {
         String by = Say.mm(movesMm, 2);
         return switch (g.first().shape()) {
-            case OUTER -> "The part gets " + by + " smaller a side at the end that leaves last from " + g.first().side().words()
-                    + ".";
+            case OUTER ->
+                "The part gets " + by + " smaller a side at the end that leaves last from "
+                        + g.first().side().words() + ".";
             case HOLE, POCKET -> "The mouth opens by " + Say.mm(2 * movesMm, 2) + "; the narrow end keeps its size.";
             case BOSS -> "The boss gets " + Say.mm(2 * movesMm, 2) + " thicker at its foot, or thinner at its end.";
             case RIB -> "Each rib gets " + Say.mm(2 * movesMm, 2) + " thicker at its foot, or thinner at its tip.";
@@ -229,7 +240,8 @@ final class DraftReview {
     }
 
     private Source source(Group g) {
-        boolean byResin = g.askedDeg == limits.leastDraftDeg() && g.depth() > DraftRule.SHALLOW_MM
+        boolean byResin = g.askedDeg == limits.leastDraftDeg()
+                && g.depth() > DraftRule.SHALLOW_MM
                 && !g.first().shape().followsDepthAlone();
         return byResin ? limits.draftSource() : DraftRule.TABLE;
     }

@@ -66,7 +66,8 @@ public final class DraftRule {
      * Mean roughness of a spark-eroded surface by its grade N (VDI 3400): Ra = 10^(N/20) / 10 µm, N from 0 to 45.
      */
     public static double gradeRaUm(double grade) {
-        if (!(grade >= 0 && grade <= 45)) throw new IllegalArgumentException("grade: " + grade + " is not from 0 to 45");
+        if (!(grade >= 0 && grade <= 45))
+            throw new IllegalArgumentException("grade: " + grade + " is not from 0 to 45");
         return Math.pow(10, grade / 20) / 10;
     }
 

@@ -23,7 +23,7 @@ record FormedWall(Wall wall, WallSurroundings around, Side side, WallShape shape
         return switch (shape) {
             case HOLE -> "wall of the " + Say.mm(acrossMm) + " hole";
             case BOSS -> "outside of the " + Say.mm(acrossMm) + " boss";
-            case POCKET -> "pocket wall, " + Say.mm(acrossMm) + " across";
+            case POCKET -> "wall of the " + Say.mm(acrossMm) + " pocket";
             case OUTER, INNER, RIB, FLAT, CURVED -> shape.words();
         };
     }

@@ -1,9 +1,9 @@
 package shotwright.review;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 import shotwright.mesh.Grid;
 
 /** Connected patches of marked cells of a grid, corner neighbours included, largest first. */

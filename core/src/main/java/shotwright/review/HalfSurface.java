@@ -1,52 +1,57 @@
 package shotwright.review;
 
+import java.util.BitSet;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Grid;
 import shotwright.mesh.HeightMap;
-import shotwright.part.PulledPart;
+import shotwright.mesh.TriMesh;
 
 /**
  * The metal surface of one half as the cutter sees it, looking down on it: heights over a grid, higher is nearer to the spindle. Beside the
- * part, and in its through holes, it is the height at which the nearest rim can be parted.
+ * part, and in its through holes, it is the height at which the halves meet.
  *
  * @param grid cells, in x and y of the pulled frame
  * @param side which half
  * @param heightMm height of the metal in every cell; z of the pulled frame for B, −z for A
- * @param covered cells under the part's shadow
  */
-record HalfSurface(Grid grid, Side side, float[] heightMm, java.util.BitSet covered) {
-    /** Both halves, A first. */
-    static HalfSurface[] both(PulledPart pulled, double cellMm, double marginMm) {
-        Grid grid = Grid.around(pulled.mesh().box().grow(marginMm), cellMm);
-        HeightMap map = HeightMap.of(pulled.mesh(), grid);
-        float[] low = map.lower(Float.NaN), high = map.upper(Float.NaN);
-        java.util.BitSet covered = new java.util.BitSet(grid.count());
-        for (int c = 0; c < grid.count(); c++) if (!Float.isNaN(low[c])) covered.set(c);
-        int[] nearest = nearest(grid, covered);
-        float[] a = new float[grid.count()];
-        for (int c = 0; c < grid.count(); c++) a[c] = covered.get(c) ? -high[c] : -low[nearest[c]];
-        for (int c = 0; c < grid.count(); c++) if (!covered.get(c)) low[c] = -a[c];
-        return new HalfSurface[] {
-            new HalfSurface(grid, Side.A, a, covered), new HalfSurface(grid, Side.B, low, covered)
-        };
+record HalfSurface(Grid grid, Side side, float[] heightMm) {
+    /** Both halves over a grid, A first. */
+    static HalfSurface[] both(TriMesh mesh, RimLevels levels, Grid grid) {
+        HeightMap map = HeightMap.of(mesh, grid);
+        float[] a = map.upper(Float.NaN), b = map.lower(Float.NaN);
+        BitSet beside = new BitSet(grid.count());
+        for (int c = 0; c < a.length; c++) {
+            a[c] = -a[c];
+            if (Float.isNaN(b[c])) beside.set(c);
+        }
+        int[] nearest = null;
+        for (GridPatches.Patch p : GridPatches.of(grid, beside)) {
+            int first = p.cells()[0];
+            double level = levels.at(grid.x(first % grid.nx()), grid.y(first / grid.nx()));
+            if (Double.isNaN(level) && nearest == null) nearest = nearest(grid, beside);
+            for (int c : p.cells()) {
+                float z = (float) level;
+                if (nearest != null && Double.isNaN(level))
+                    z = nearest[c] < 0 ? (float) mesh.box().min().z() : b[nearest[c]];
+                b[c] = z;
+                a[c] = -z;
+            }
+        }
+        return new HalfSurface[] {new HalfSurface(grid, Side.A, a), new HalfSurface(grid, Side.B, b)};
     }
 
-    /** For every cell beside the part the covered cell whose row and column offsets, handed on from neighbours, are least. */
-    private static int[] nearest(Grid grid, java.util.BitSet covered) {
+    /** For every cell beside the part the covered cell whose offsets, handed on from neighbours, are least; −1 when none is covered. */
+    private static int[] nearest(Grid grid, BitSet beside) {
         int nx = grid.nx(), ny = grid.ny();
         int[] from = new int[grid.count()];
-        for (int c = 0; c < from.length; c++) from[c] = covered.get(c) ? c : -1;
-        for (int j = 0; j < ny; j++) {
-            for (int i = 0; i < nx; i++)
-                for (int k = -1; k <= 1; k++) take(grid, from, i, j, i + k, j - 1);
-            for (int i = 1; i < nx; i++) take(grid, from, i, j, i - 1, j);
-            for (int i = nx - 2; i >= 0; i--) take(grid, from, i, j, i + 1, j);
-        }
-        for (int j = ny - 1; j >= 0; j--) {
-            for (int i = 0; i < nx; i++)
-                for (int k = -1; k <= 1; k++) take(grid, from, i, j, i + k, j + 1);
-            for (int i = 1; i < nx; i++) take(grid, from, i, j, i - 1, j);
-            for (int i = nx - 2; i >= 0; i--) take(grid, from, i, j, i + 1, j);
+        for (int c = 0; c < from.length; c++) from[c] = beside.get(c) ? -1 : c;
+        for (int pass = 0; pass < 2; pass++) {
+            int step = pass == 0 ? 1 : -1;
+            for (int n = 0, j = pass == 0 ? 0 : ny - 1; n < ny; n++, j += step) {
+                for (int i = 0; i < nx; i++) for (int k = -1; k <= 1; k++) take(grid, from, i, j, i + k, j - step);
+                for (int i = 1; i < nx; i++) take(grid, from, i, j, i - 1, j);
+                for (int i = nx - 2; i >= 0; i--) take(grid, from, i, j, i + 1, j);
+            }
         }
         return from;
     }
@@ -74,7 +79,8 @@ record HalfSurface(Grid grid, Side side, float[] heightMm, java.util.BitSet cove
         float best = heightMm[cell];
         for (int j = Math.max(0, j0 - r); j <= Math.min(grid.ny() - 1, j0 + r); j++)
             for (int i = Math.max(0, i0 - r); i <= Math.min(grid.nx() - 1, i0 + r); i++)
-                if ((i - i0) * (i - i0) + (j - j0) * (j - j0) <= r * r) best = Math.max(best, heightMm[grid.index(i, j)]);
+                if ((i - i0) * (i - i0) + (j - j0) * (j - j0) <= r * r)
+                    best = Math.max(best, heightMm[grid.index(i, j)]);
         return best;
     }
 }

@@ -14,6 +14,7 @@ import shotwright.region.Region;
 final class HoleReview {
     /** Rings smaller than this share of the shadow are gaps between chords. */
     private static final double LEAST_SHARE = 1e-6;
+
     private static final double LEAST_MM2 = 0.01;
 
     private HoleReview() {}
@@ -43,13 +44,7 @@ final class HoleReview {
         double[] z = rim(pulled, ring, c, most);
         double[] size = round ? new double[] {least + most, least + most} : sizes(region);
         return new ThroughHole(
-                0,
-                pulled.toFile(c.atZ((z[0] + z[1]) / 2)),
-                round,
-                size[0],
-                size[1],
-                z[1] - z[0],
-                region.area());
+                0, pulled.toFile(c.atZ((z[0] + z[1]) / 2)), round, size[0], size[1], z[1] - z[0], region.area());
     }
 
     /** Smaller and larger side of the least box round it, over turns of 5°. */
@@ -71,7 +66,9 @@ final class HoleReview {
         double below = pulled.mesh().box().min().z() - 1, off = Math.min(0.05 * radius, 0.2);
         int step = Math.max(1, ring.size() / 24);
         for (int i = 0; i < ring.size(); i += step) {
-            Vec2 p = ring.get(i), q = ring.get((i + 1) % ring.size()), m = p.plus(q).times(0.5);
+            Vec2 p = ring.get(i),
+                    q = ring.get((i + 1) % ring.size()),
+                    m = p.plus(q).times(0.5);
             Vec2 out = q.minus(p).length() == 0 ? m.minus(c) : q.minus(p).left();
             if (out.dot(m.minus(c)) < 0) out = out.times(-1);
             if (out.length() == 0) continue;

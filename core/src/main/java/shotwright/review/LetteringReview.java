@@ -10,8 +10,6 @@ import shotwright.finding.Severity;
 import shotwright.geom.Vec3;
 import shotwright.measure.Source;
 import shotwright.mesh.Grid;
-import shotwright.mesh.GreyMorphology;
-import shotwright.mesh.GreyMorphology.Element;
 import shotwright.mesh.HeightMap;
 import shotwright.part.PulledPart;
 
@@ -22,12 +20,13 @@ import shotwright.part.PulledPart;
 final class LetteringReview {
     static final double WINDOW = 1.6;
     private static final double CELL = 0.05;
-    private static final int MOST_CELLS = 1_500_000;
-    private static final double LEAST_DEPTH = 0.04, MOST_DEPTH = 1.0, LEAST_AREA = 0.4;
+    private static final int MOST_CELLS = 1_000_000;
+    private static final double LEAST_DEPTH = 0.08, MOST_DEPTH = 1.0, LEAST_AREA = 0.4;
     /** The shallowest quarter of a mark is at least this share of its deepest tenth. */
     private static final double EVEN = 0.85;
     /** Cell sides along a slanted border are longer than the border: by 4/π over all directions. */
     private static final double STAIRS = 4 / Math.PI;
+
     private static final double LEAST_STROKE = 0.6, LEAST_HEIGHT = 0.2, MOST_HEIGHT = 0.4;
     private static final double SAME_MARK_MM = 3;
     private static final Source RULE = Source.commonPractice("lettering 0.2 to 0.4 high, strokes 0.6 or wider");
@@ -73,9 +72,8 @@ final class LetteringReview {
 
     private List<Mark> marks(HeightMap map, Grid grid, Side side, boolean raised) {
         int reach = (int) Math.round(WINDOW / 2 / grid.cell());
-        Element square = Element.square(reach);
         float[] z = surface(map, side, raised ? Float.POSITIVE_INFINITY : Float.NEGATIVE_INFINITY);
-        float[] smooth = raised ? GreyMorphology.open(z, grid, square) : GreyMorphology.close(z, grid, square);
+        float[] smooth = SlidingSquare.slide(z, grid, reach, raised);
         float[] depth = new float[z.length];
         BitSet marked = new BitSet(z.length);
         for (int c = 0; c < z.length; c++) {
@@ -94,7 +92,8 @@ final class LetteringReview {
 
     private @org.jspecify.annotations.Nullable Mark mark(
             GridPatches.Patch p, Grid grid, float[] z, float[] depth, Side side, boolean raised) {
-        double[] d = Arrays.stream(p.cells()).mapToDouble(c -> depth[c]).sorted().toArray();
+        double[] d =
+                Arrays.stream(p.cells()).mapToDouble(c -> depth[c]).sorted().toArray();
         double middle = d[d.length / 2];
         if (d[d.length / 4] < EVEN * d[d.length * 9 / 10]) return null;
         double area = p.areaMm2(grid), stroke = 2 * area / (p.perimeterMm(grid) / STAIRS);
@@ -140,21 +139,30 @@ final class LetteringReview {
         Lettering first = marks.getFirst().row;
         double stroke = marks.stream().mapToDouble(m -> m.row.strokeMm()).min().orElse(0);
         double depth = first.depthMm();
-        boolean thin = stroke < LEAST_STROKE - 0.03, low = depth < LEAST_HEIGHT - 0.01, high = depth > MOST_HEIGHT + 0.01;
+        boolean thin = stroke < LEAST_STROKE - 0.03,
+                low = depth < LEAST_HEIGHT - 0.01,
+                high = depth > MOST_HEIGHT + 0.01;
         String who = marks.size() == 1 ? "A mark " : marks.size() + " marks ";
         String what = first.raised()
-                ? "stand" + (marks.size() == 1 ? "s " : " ") + Say.mm(depth, 2) + " proud; milled into " + first.side().words()
-                        + " in strokes of " + Say.mm(stroke, 2) + "."
-                : (marks.size() == 1 ? "is " : "are ") + Say.mm(depth, 2) + " deep; " + first.side().words()
-                        + " must be milled down all round to leave strokes of " + Say.mm(stroke, 2) + " standing.";
+                ? "stand" + (marks.size() == 1 ? "s " : " ") + Say.mm(depth, 2) + " proud; milled into "
+                        + first.side().words() + " in strokes of " + Say.mm(stroke, 2) + "."
+                : (marks.size() == 1 ? "is " : "are ") + Say.mm(depth, 2) + " deep; "
+                        + first.side().words() + " must be milled down all round to leave strokes of "
+                        + Say.mm(stroke, 2) + " standing.";
         Finding f = Finding.of(thin || low || high ? Severity.WATCH : Severity.NOTE, "lettering", who + what)
                 .at(first.at())
                 .measured(stroke, LEAST_STROKE, "mm", RULE);
         if (!first.raised())
-            return f.remedy("Raise it from the part instead of sinking it.", "", "Milling the whole face down by " + Say.mm(depth, 2) + ".");
+            return f.remedy(
+                    "Raise it from the part instead of sinking it.",
+                    "",
+                    "Milling the whole face down by " + Say.mm(depth, 2) + ".");
         if (thin) return f.remedy("Strokes of " + Say.mm(LEAST_STROKE, 1) + " or wider.", "", "An engraving cutter.");
         if (low || high)
-            return f.remedy("Height between " + Say.mm(LEAST_HEIGHT, 1) + " and " + Say.mm(MOST_HEIGHT, 1) + ".", "", "Legible, and no drag.");
+            return f.remedy(
+                    "Height between " + Say.mm(LEAST_HEIGHT, 1) + " and " + Say.mm(MOST_HEIGHT, 1) + ".",
+                    "",
+                    "Legible, and no drag.");
         return f;
     }
 }

@@ -1,6 +1,8 @@
 package shotwright.review;
 
+import shotwright.measure.QuantityRange;
 import shotwright.measure.Source;
+import shotwright.resin.Resin;
 
 /**
  * What the resin asks of the part's shape.
@@ -30,6 +32,8 @@ public record MoldingLimits(
         double mostStripPercent,
         Source stripSource) {
 
+    private static final double LOW_SHRINK_DRAFT_DEG = 0.5;
+
     /** For a resin not yet chosen: what most resins share. */
     public static final MoldingLimits ANY = new MoldingLimits(
             "resin not chosen",
@@ -43,6 +47,28 @@ public record MoldingLimits(
             1,
             2,
             Source.commonPractice("stiff resins"));
+
+    /** From the rack: the low end of its least draft, its wall range, and half a degree more for PC, PMMA and glass-filled resins. */
+    public static MoldingLimits of(Resin resin) {
+        QuantityRange strip = resin.stripStrainPercent();
+        return new MoldingLimits(
+                resin.name(),
+                resin.minDraftDeg().low(),
+                holdsOn(resin.id()) ? LOW_SHRINK_DRAFT_DEG : 0,
+                resin.minDraftDeg().source(),
+                resin.wallMm().low(),
+                resin.wallMm().high(),
+                resin.wallMm().source(),
+                resin.kind() == Resin.Kind.CRYSTALLINE,
+                strip == null ? 0 : strip.low(),
+                strip == null ? 0 : strip.high(),
+                strip == null ? Source.commonPractice("too stiff to be stripped off an undercut") : strip.source());
+    }
+
+    /** Families that hardly shrink off the cavity. */
+    private static boolean holdsOn(String id) {
+        return id.startsWith("pc") || id.startsWith("pmma") || id.contains("gf");
+    }
 
     /** Thick over thin that still cools evenly: 1.25 for crystalline resins, 1.5 for others (common practice). */
     public double stepLimitRatio() {

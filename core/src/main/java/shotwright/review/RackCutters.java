@@ -2,6 +2,7 @@ package shotwright.review;
 
 import java.util.Comparator;
 import java.util.List;
+import shotwright.cutter.Cutter;
 
 /**
  * The end mills owned, as far as the review asks after them.
@@ -26,6 +27,26 @@ record RackCutters(List<Tool> tools) {
 
     RackCutters {
         tools = List.copyOf(tools);
+    }
+
+    /** Flat, ball and tapered end mills among the cutters; others make no walls. */
+    static RackCutters of(List<Cutter> owned) {
+        return new RackCutters(owned.stream()
+                .filter(c -> c.shape() == Cutter.Shape.FLAT
+                        || c.shape() == Cutter.Shape.BALL
+                        || c.shape() == Cutter.Shape.TAPER)
+                .map(c -> new Tool(
+                        spoken(c),
+                        c.shape() == Cutter.Shape.BALL ? Kind.BALL : Kind.FLAT,
+                        c.radiusMm(),
+                        c.reachMm().value(),
+                        c.taperDeg().value()))
+                .toList());
+    }
+
+    private static String spoken(Cutter c) {
+        return c.name().substring(0, 1).toLowerCase(java.util.Locale.ROOT)
+                + c.name().substring(1);
     }
 
     /** Name of the tapered cutter with the least lean that makes at least this draft, the stoutest first; empty when there is none. */

@@ -34,10 +34,14 @@ final class Say {
         return count == 1 ? "the " + one : count + " " + plural(one);
     }
 
+    /** Several holes have several walls; one pocket has several walls. */
     static String plural(String one) {
-        for (String head : new String[] {"wall", "outside"})
-            if (one.startsWith(head + " of the ")) return head + "s of the " + one.substring(head.length() + 8) + "s";
-        return one.contains(",") ? one.replaceFirst(",", "s,") : one + "s";
+        for (String head : new String[] {"wall", "outside"}) {
+            if (!one.startsWith(head + " of the ")) continue;
+            String of = one.substring(head.length() + 8);
+            return head + "s of the " + of + (of.endsWith("pocket") ? "" : "s");
+        }
+        return one + "s";
     }
 
     static String capital(String s) {

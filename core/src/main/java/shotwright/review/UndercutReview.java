@@ -27,10 +27,12 @@ final class UndercutReview {
     private static final int MOST_CELLS = 1_000_000;
     /** Below this hidden share the search is left out: slivers and rounding of the file. */
     private static final double NOTHING = 2e-4;
+
     private static final double SMALL_SHADOW = 0.004;
     private static final double SMALL_VOLUME = 0.004;
     /** Patches that lock less of the part's volume than this are rounding. */
     private static final double NOISE_VOLUME = 2e-6;
+
     private static final int LEAST_CELLS = 12;
     private static final int MOST = 12;
 
@@ -63,7 +65,8 @@ final class UndercutReview {
         List<GridPatches.Patch> patches = new ArrayList<>();
         double least = NOISE_VOLUME * pulled.part().mass().volumeMm3();
         for (GridPatches.Patch p : GridPatches.of(grid, layered)) {
-            if (patches.size() == MOST || p.cells().length < LEAST_CELLS || !p.isSolid() || trapped(p) < least) continue;
+            if (patches.size() == MOST || p.cells().length < LEAST_CELLS || !p.isSolid() || trapped(p) < least)
+                continue;
             for (int c : p.cells()) patchOf[c] = patches.size();
             patches.add(p);
         }
@@ -143,8 +146,8 @@ final class UndercutReview {
         Severity severity = severity(u);
         String half = u.blocks().words();
         String what = severity == Severity.WATCH
-                ? "A ledge of " + Say.mm(u.ledgeMm(), 2) + " holds " + half + "; the part has to spring " + Say.mm(u.ledgeMm(), 2)
-                        + " to come off."
+                ? "A ledge of " + Say.mm(u.ledgeMm(), 2) + " holds " + half + "; the part has to spring "
+                        + Say.mm(u.ledgeMm(), 2) + " to come off."
                 : Say.capital(half) + " cannot leave: " + Say.mm(u.ledgeMm(), 2) + " of plastic lies in its way, "
                         + Say.number(u.trappedMm3(), u.trappedMm3() < 10 ? 2 : 0) + " mm³ of metal would be locked in.";
         Source rule = limits.stripSource();

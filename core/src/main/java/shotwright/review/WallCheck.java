@@ -20,11 +20,14 @@ import shotwright.progress.Progress;
  */
 final class WallCheck {
     static final double WATCH_RATIO = 1.15, SINK_RATIO = 1.25, VOID_RATIO = 1.5;
-    private static final Source SPOT_RULE = Source.commonPractice("largest ball over middle wall: 1.15 watch, 1.25 sink, 1.5 void");
+    private static final Source SPOT_RULE =
+            Source.commonPractice("largest ball over middle wall: 1.15 watch, 1.25 sink, 1.5 void");
     private static final Source STEP_RULE = Source.commonPractice("thick over thin: 1.25 crystalline, 1.5 others");
     private static final int SAMPLES = 12_000;
     private static final long SEED = 20;
+    private static final double RIB_SHARE = 0.75;
     private static final int MOST_SPOTS = 5;
+    private static final int MOST_CLUSTERED = 3000;
     /** Spots smaller than this share of the surface are the noise of single samples. */
     private static final double LEAST_SPOT_SHARE = 3e-4;
 
@@ -67,9 +70,14 @@ final class WallCheck {
         double most = none ? samples.sphereQuantile(0.99) : WallThickness.quantile(ball, 0.99);
         List<Said<WallReview.Spot>> spots = new ArrayList<>(thinSpots());
         spots.addAll(thickSpots());
-        List<Said<WallReview.Step>> steps = steps();
+        List<Said<WallReview.Step>> steps = steps(Said.rows(spots));
         WallReview review = new WallReview(
-                medianMm, Math.min(least, medianMm), Math.max(most, medianMm), samples, Said.rows(spots), Said.rows(steps));
+                medianMm,
+                Math.min(least, medianMm),
+                Math.max(most, medianMm),
+                samples,
+                Said.rows(spots),
+                Said.rows(steps));
         return new Outcome(review, spots, steps);
     }
 
@@ -88,7 +96,7 @@ final class WallCheck {
                 .toList();
         List<Said<WallReview.Spot>> spots = new ArrayList<>();
         for (List<Integer> cluster : clusters(thin)) {
-            int worst = cluster.getFirst();
+            int worst = worst(cluster, i -> -through(i));
             double wall = through(worst), area = cluster.size() * areaEachMm2;
             var spot = new WallReview.Spot(0, false, place(worst), wall, wall / medianMm, area);
             spots.add(new Said<>(spot, thinFinding(spot)));
@@ -120,7 +128,7 @@ final class WallCheck {
                 .toList();
         List<Said<WallReview.Spot>> spots = new ArrayList<>();
         for (List<Integer> cluster : clusters(thick)) {
-            int worst = cluster.getFirst();
+            int worst = worst(cluster, samples::sphere);
             double wall = samples.sphere(worst), area = cluster.size() * areaEachMm2;
             var spot = new WallReview.Spot(0, true, place(worst), wall, wall / medianMm, area);
             spots.add(new Said<>(spot, thickFinding(spot)));
@@ -140,8 +148,8 @@ final class WallCheck {
         return Finding.of(
                         severity,
                         "wall-thick",
-                        "Thick here: a ball of " + Say.mm(s.wallMm(), 2) + " fits where the wall is " + Say.mm(medianMm, 2)
-                                + ". " + what)
+                        "Thick here: a ball of " + Say.mm(s.wallMm(), 2) + " fits where the wall is "
+                                + Say.mm(medianMm, 2) + ". " + what)
                 .at(s.at())
                 .measured(ratio, ratio > SINK_RATIO ? SINK_RATIO : WATCH_RATIO, "1", SPOT_RULE)
                 .remedy(
@@ -150,34 +158,45 @@ final class WallCheck {
                         ratio > SINK_RATIO ? "A shorter cooling time and hold." : "");
     }
 
-    /** Samples gathered round the first of each, in order, as far as three balls away; the largest clusters only. */
+    /** Samples that lie within a ball of each other gathered together; the worst first, a few only. */
     private List<List<Integer>> clusters(List<Integer> ordered) {
+        List<Integer> some = ordered.size() > MOST_CLUSTERED ? ordered.subList(0, MOST_CLUSTERED) : ordered;
+        List<Integer> open = new ArrayList<>(some);
         List<List<Integer>> all = new ArrayList<>();
-        for (int i : ordered) {
-            Vec3 p = samples.sample(i).point();
-            List<Integer> home = null;
-            for (List<Integer> c : all) {
-                double reach = 3 * Math.max(samples.sphere(c.getFirst()), medianMm);
-                if (samples.sample(c.getFirst()).point().distance(p) < reach) {
-                    home = c;
-                    break;
+        int least = Math.max(3, (int) (LEAST_SPOT_SHARE * samples.count()));
+        while (!open.isEmpty()) {
+            List<Integer> cluster = new ArrayList<>(List.of(open.removeFirst()));
+            for (int k = 0; k < cluster.size(); k++) {
+                Vec3 p = samples.sample(cluster.get(k)).point();
+                double reach = Math.max(samples.sphere(cluster.get(k)), medianMm);
+                for (int i = open.size() - 1; i >= 0; i--) {
+                    if (samples.sample(open.get(i)).point().distance(p) > reach) continue;
+                    cluster.add(open.get(i));
+                    open.set(i, open.getLast());
+                    open.removeLast();
                 }
             }
-            if (home != null) home.add(i);
-            else if (all.size() < 200) all.add(new ArrayList<>(List.of(i)));
+            if (cluster.size() >= least) all.add(cluster);
         }
-        int least = Math.max(3, (int) (LEAST_SPOT_SHARE * samples.count()));
-        return all.stream().filter(c -> c.size() >= least).limit(MOST_SPOTS).toList();
+        return all.stream().limit(MOST_SPOTS).toList();
     }
 
-    /** Cells of two walls' width, each with the middle of its samples; neighbours whose middles differ too much are steps. */
-    private List<Said<WallReview.Step>> steps() {
+    /**
+     * Cells of two walls' width, each with the middle of its samples; neighbours whose middles differ too much are steps. Nothing is said
+     * where a thick spot has been told of, or where the thin side is a rib.
+     */
+    private List<Said<WallReview.Step>> steps(List<WallReview.Spot> spots) {
         WallSteps found = WallSteps.of(samples, sound, 2 * medianMm);
         double limit = limits.stepLimitRatio();
         List<Said<WallReview.Step>> said = new ArrayList<>();
         for (WallSteps.Pair p : found.worst(limit, MOST_SPOTS)) {
             var step = new WallReview.Step(0, pulled.toFile(p.place()), p.thickMm(), p.thinMm());
             double ratio = step.stepRatio();
+            boolean told = spots.stream().anyMatch(s -> s.thick() && s.at().distance(step.at()) < 5 * p.thickMm());
+            if (told || p.thinMm() < RIB_SHARE * medianMm) {
+                said.add(new Said<>(step, null));
+                continue;
+            }
             Finding f = Finding.of(
                             ratio > 2 ? Severity.WATCH : Severity.NOTE,
                             "wall-step",
@@ -192,6 +211,12 @@ final class WallCheck {
             said.add(new Said<>(step, f));
         }
         return said;
+    }
+
+    private static int worst(List<Integer> cluster, java.util.function.IntToDoubleFunction weight) {
+        int best = cluster.getFirst();
+        for (int i : cluster) if (weight.applyAsDouble(i) > weight.applyAsDouble(best)) best = i;
+        return best;
     }
 
     private Vec3 place(int i) {

@@ -69,7 +69,8 @@ final class WallNames {
         Vec2 p = pulled.mesh().centroid(w.facets()[0]).xy();
         double toHole = holes.distance(p);
         if (toHole > 0.02 * pulled.mesh().box().diagonal()) return false;
-        for (List<Vec2> ring : pulled.shadow().exteriors()) if (Region.of(ring).borderDistance(p) < toHole) return false;
+        for (List<Vec2> ring : pulled.shadow().exteriors())
+            if (Region.of(ring).borderDistance(p) < toHole) return false;
         return true;
     }
 
@@ -79,11 +80,14 @@ final class WallNames {
             int back = around.get(i).backedBy();
             boolean flat = walls.all().get(i).isFlat();
             boolean skin = around.get(i).thickMm() < SKIN_TO_WALL * medianWallMm;
-            if (back >= 0 && shape[back] == WallShape.OUTER && skin && !around.get(i).opensBothWays())
-                shape[i] = WallShape.INNER;
+            if (back >= 0
+                    && shape[back] == WallShape.OUTER
+                    && skin
+                    && !around.get(i).opensBothWays()) shape[i] = WallShape.INNER;
             else if (!flat) shape[i] = WallShape.CURVED;
-            else if (back >= 0 && walls.all().get(back).isFlat() && around.get(i).thickMm() < RIB_TO_WALL * medianWallMm)
-                shape[i] = WallShape.RIB;
+            else if (back >= 0
+                    && walls.all().get(back).isFlat()
+                    && around.get(i).thickMm() < RIB_TO_WALL * medianWallMm) shape[i] = WallShape.RIB;
             else shape[i] = WallShape.FLAT;
         }
     }
@@ -147,7 +151,8 @@ final class WallNames {
             double turn = 0;
             for (Wall w : all) {
                 Wall.Circle o = w.circle();
-                if (o != null && o.convex() == c.convex() && isSame(c, o) && overlaps(w, all.get(i))) turn += w.spanDeg();
+                if (o != null && o.convex() == c.convex() && isSame(c, o) && overlaps(w, all.get(i)))
+                    turn += w.spanDeg();
             }
             if (turn >= (c.convex() ? CLOSED_BOSS_DEG : CLOSED_HOLE_DEG))
                 shape[i] = c.convex() ? WallShape.BOSS : shape[i] == WallShape.INNER ? WallShape.INNER : WallShape.HOLE;
@@ -160,7 +165,8 @@ final class WallNames {
     }
 
     private static boolean overlaps(Wall a, Wall b) {
-        return Math.min(a.zHighMm(), b.zHighMm()) - Math.max(a.zLowMm(), b.zLowMm()) > 0.3 * Math.min(a.depthMm(), b.depthMm());
+        return Math.min(a.zHighMm(), b.zHighMm()) - Math.max(a.zLowMm(), b.zLowMm())
+                > 0.3 * Math.min(a.depthMm(), b.depthMm());
     }
 
     private FormedWall formed(int i) {
