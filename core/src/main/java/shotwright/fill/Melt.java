@@ -1,6 +1,8 @@
 package shotwright.fill;
 
+import shotwright.measure.Band;
 import shotwright.measure.Source;
+import shotwright.resin.Resin;
 
 /**
  * What filling needs to know of a resin at its set-points.
@@ -44,6 +46,29 @@ public record Melt(
             throw new IllegalArgumentException("no-flow temperature of " + name + ": " + noFlowC
                     + " °C does not lie between mold " + moldC + " °C and melt " + meltC + " °C");
         if (!(diffusivityMm2PerS > 0)) throw new IllegalArgumentException("diffusivity: " + diffusivityMm2PerS);
+    }
+
+    /** A resin of the rack at a melt and a mold temperature. */
+    public static Melt of(Resin r, double meltC, double moldC) {
+        Band eta = r.viscosityBandPaS(1000, meltC);
+        double spread = Math.max(eta.high() / eta.nominal() - 1, 1 - eta.low() / eta.nominal());
+        return new Melt(
+                r.id(),
+                r.name(),
+                r::viscosityPaS,
+                spread,
+                !r.generic(),
+                meltC,
+                r.maxMeltC().value(),
+                Math.min(moldC, r.noFlowC().mid() - 5),
+                r.noFlowC().mid(),
+                r.diffusivityMm2PerS().mid(),
+                r.meltDensityGPerCm3(meltC, 50),
+                r.heatCapacityJPerKgK().value(),
+                r.maxShearRatePerS().value(),
+                r.maxShearStressMpa().high(),
+                r.flowLengthRatio().mid(),
+                r.viscosity().source());
     }
 
     /** The same resin run hotter or colder. */

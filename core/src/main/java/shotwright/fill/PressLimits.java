@@ -1,5 +1,8 @@
 package shotwright.fill;
 
+import shotwright.measure.Quantity;
+import shotwright.press.Press;
+
 /**
  * What a press can do for filling.
  *
@@ -12,6 +15,18 @@ package shotwright.fill;
  */
 public record PressLimits(
         String press, String name, double meltPressureMpa, double flowMm3PerS, double ramPowerW, double clampKn) {
+    /** What a press of the rack can do. */
+    public static PressLimits of(Press p) {
+        Quantity flow = p.maxFlowCm3PerS(), power = p.ramPowerW();
+        return new PressLimits(
+                p.id(),
+                p.name(),
+                p.maxMeltMpa().value(),
+                flow == null ? Double.POSITIVE_INFINITY : flow.value() * 1000,
+                power == null ? Double.POSITIVE_INFINITY : power.value(),
+                p.usableKn());
+    }
+
     public PressLimits {
         if (!(meltPressureMpa > 0))
             throw new IllegalArgumentException("melt pressure: " + meltPressureMpa + " MPa is not above zero");

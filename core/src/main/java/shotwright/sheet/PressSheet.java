@@ -53,9 +53,10 @@ public record PressSheet(
      *
      * @param name what is set
      * @param value the value with its unit in both systems where that helps
+     * @param notPast the limit that must not be passed, empty when there is none
      * @param source where it comes from
      */
-    public record Setting(String name, String value, String source) {}
+    public record Setting(String name, String value, String notPast, String source) {}
 
     public PressSheet {
         settings = List.copyOf(settings);
