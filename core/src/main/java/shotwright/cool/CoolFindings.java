@@ -9,7 +9,8 @@ import shotwright.resin.Resin;
 
 /** Says what the cooling estimate means. */
 final class CoolFindings {
-    private static final Source METHOD = Source.computed("conduction through the wall; heat balance of the mold as one lump");
+    private static final Source METHOD =
+            Source.computed("conduction through the wall; heat balance of the mold as one lump");
     private static final double HEAT_UP_S = 900;
 
     private final CoolInput in;
@@ -62,10 +63,18 @@ final class CoolFindings {
                                 "mold-wants-heat",
                                 say(
                                         "Left alone the mold settles at about %.0f °C; %s wants %.0f to %.0f °C.",
-                                        r.moldSteadyC(), resin.name(), resin.moldC().low(), resin.moldC().high()))
-                        .measured(r.moldSteadyC(), resin.moldC().low(), "°C", resin.moldC().source())
+                                        r.moldSteadyC(),
+                                        resin.name(),
+                                        resin.moldC().low(),
+                                        resin.moldC().high()))
+                        .measured(
+                                r.moldSteadyC(),
+                                resin.moldC().low(),
+                                "°C",
+                                resin.moldC().source())
                         .remedy(say(
-                                "Heat it: about %.0f W bring it to %.0f °C in 15 minutes and hold it.", heaterW(), run.moldC())));
+                                "Heat it: about %.0f W bring it to %.0f °C in 15 minutes and hold it.",
+                                heaterW(), run.moldC())));
             case BY_PAUSES ->
                 out.add(Finding.watch(
                                 "mold-gets-hot",
@@ -81,7 +90,10 @@ final class CoolFindings {
                                 "mold-settles",
                                 say(
                                         "The mold settles at about %.0f °C by itself, inside what %s wants (%.0f to %.0f °C).",
-                                        r.moldSteadyC(), resin.name(), resin.moldC().low(), resin.moldC().high()))
+                                        r.moldSteadyC(),
+                                        resin.name(),
+                                        resin.moldC().low(),
+                                        resin.moldC().high()))
                         .measured(r.moldSteadyC(), "°C", METHOD));
         }
     }
@@ -102,7 +114,10 @@ final class CoolFindings {
                                 thickest.wallMm(), r.coolingTimeS(), usual))
                 .at(thickest.atMm())
                 .measured(r.coolingTimeS(), usual, "s", METHOD)
-                .remedy("Core it out to the usual wall.", "", say("Saves about %.0f s each shot.", r.coolingTimeS() - usual)));
+                .remedy(
+                        "Core it out to the usual wall.",
+                        "",
+                        say("Saves about %.0f s each shot.", r.coolingTimeS() - usual)));
     }
 
     private void feed() {
@@ -122,9 +137,9 @@ final class CoolFindings {
                     "warm-up",
                     say(
                             "The first %d shots warm the mold by %.0f K; do not measure or sell them.",
-                            r.warmUpShots(),
-                            Math.abs(r.moldByShotC().getLast() - in.roomC()))));
+                            r.warmUpShots(), Math.abs(r.moldByShotC().getLast() - in.roomC()))));
         if (run.moldC() > 60)
-            out.add(Finding.note("hot-mold", say("The mold runs at about %.0f °C: gloves when it is opened.", run.moldC())));
+            out.add(Finding.note(
+                    "hot-mold", say("The mold runs at about %.0f °C: gloves when it is opened.", run.moldC())));
     }
 }

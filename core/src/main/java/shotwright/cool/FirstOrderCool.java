@@ -2,6 +2,8 @@ package shotwright.cool;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import shotwright.layout.FeedSegment;
 import shotwright.measure.Band;
 import shotwright.resin.Resin;
@@ -16,9 +18,9 @@ public final class FirstOrderCool {
     private static final double SETTLED_K = 2;
     /** The mold stays this far below the temperature the part comes out at. */
     private static final double BELOW_EJECT_K = 5;
+
     private static final int ROUNDS = 30;
     private static final int MOST_SHOTS = 60;
-    private static final double USUAL_CLAMPED = 0.6;
 
     private FirstOrderCool() {}
 
@@ -66,10 +68,10 @@ public final class FirstOrderCool {
     /** Mold temperature, cooling time and cycle depend on each other; a few rounds settle them. */
     private static Run settle(CoolInput in) {
         Resin resin = in.resin();
-        double limit = Math.min(resin.moldC().high(), ejectC(resin) - BELOW_EJECT_K);
+        double limit = Math.max(in.roomC() + 2, Math.min(resin.moldC().high(), ejectC(resin) - BELOW_EJECT_K));
         double heatJ = in.shotG() * resin.enthalpyKjPerKg().mid();
         double moldC = Math.clamp(resin.settings().moldC().value(), Math.min(in.roomC() + 1, limit - 1), limit);
-        Run run = null;
+        @Nullable Run run = null;
         for (int i = 0; i < ROUNDS; i++) {
             double cooling = coolingS(in, moldC);
             double busy = in.fillTimeS() + Math.max(cooling, in.holdTimeS()), cycle = busy + handlingS(in);
@@ -90,11 +92,7 @@ public final class FirstOrderCool {
             run = new Run(next, held, cooling, pause, lump);
             if (done) break;
         }
-        return run == null ? settleFailed() : run;
-    }
-
-    private static Run settleFailed() {
-        throw new IllegalStateException("cooling: no round was worked out");
+        return Objects.requireNonNull(run, "at least one round");
     }
 
     private static double pause(CoolInput in, double heatJ, double cycle, double busy, double limit) {
@@ -109,9 +107,9 @@ public final class FirstOrderCool {
 
     private static LumpedMold lump(CoolInput in, double heatJ, double cycleS, double clampedShare) {
         double massKg = in.metalVolumeMm3() * in.material().densityGPerCm3().value() * 1e-6;
-        double loss = MoldHeat.of(in.layout().block(), in.press(), clampedShare, in.roomC()).wPerK();
-        return new LumpedMold(
-                massKg, in.material().heatCapacityJPerKgK().value(), heatJ, cycleS, loss, in.roomC());
+        double loss = MoldHeat.of(in.layout().block(), in.press(), clampedShare, in.roomC())
+                .wPerK();
+        return new LumpedMold(massKg, in.material().heatCapacityJPerKgK().value(), heatJ, cycleS, loss, in.roomC());
     }
 
     /** Bulk temperature the part comes out at: the middle of what the resin allows. */
@@ -143,13 +141,16 @@ public final class FirstOrderCool {
         double thickest = 0;
         for (FeedSegment s : in.layout().feed()) {
             if (s.kind() == FeedSegment.Kind.GATE) continue;
-            double diameter = Math.max(4 * s.from().areaMm2() / s.from().perimeterMm(), 4 * s.to().areaMm2()
-                    / s.to().perimeterMm());
+            double diameter = Math.max(
+                    4 * s.from().areaMm2() / s.from().perimeterMm(), 4 * s.to().areaMm2() / s.to().perimeterMm());
             thickest = Math.max(thickest, diameter);
         }
         if (thickest > 0)
             out.add(new CoolResult.Region(
-                    "feed, its thickest piece", thickest, 0, RodCooling.meanTimeS(thickest, a, in.meltC(), moldC, eject)));
+                    "feed, its thickest piece",
+                    thickest,
+                    0,
+                    RodCooling.meanTimeS(thickest, a, in.meltC(), moldC, eject)));
         return out;
     }
 
@@ -173,11 +174,12 @@ public final class FirstOrderCool {
                 l.massKg(), l.heatCapacityJPerKgK(), l.heatPerShotJ(), cycleS - run.pauseS(), l.lossWPerK(), l.roomC());
         for (int n = 1; n <= MOST_SHOTS; n++) {
             double free = cold.afterC(n, start);
-            double t = switch (run.held()) {
-                case HEATED -> run.moldC();
-                case BY_PAUSES -> Math.min(run.moldC(), free);
-                case BY_ITSELF -> free;
-            };
+            double t =
+                    switch (run.held()) {
+                        case HEATED -> run.moldC();
+                        case BY_PAUSES -> Math.min(run.moldC(), free);
+                        case BY_ITSELF -> free;
+                    };
             out.add(t);
             boolean settled = n > 12 && Math.abs(t - run.moldC()) < 0.1;
             if (settled) break;

@@ -26,8 +26,9 @@ record MoldHeat(double airWPerK, double platenWPerK) {
         double t = (block.thicknessAMm() + block.thicknessBMm()) / 1000, face = w * h, rim = 2 * (w + h) * t;
         double still = AirCooling.stillAirWPerM2K(roomC + 40, roomC, Math.max(10, block.heightMm()), BARE_ALUMINIUM);
         double air = press.fan() ? FAN_W_PER_M2K : still;
-        double onePlaten =
-                press.platenInsulated() ? BOARD_W_PER_M2K * face : 1 / (1 / (CONTACT_W_PER_M2K * face) + PLATEN_K_PER_W);
+        double onePlaten = press.platenInsulated()
+                ? BOARD_W_PER_M2K * face
+                : 1 / (1 / (CONTACT_W_PER_M2K * face) + PLATEN_K_PER_W);
         double open = 1 - clampedShare;
         return new MoldHeat(air * (rim + 2 * face * open), 2 * onePlaten * clampedShare);
     }

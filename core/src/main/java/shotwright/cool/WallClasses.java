@@ -35,7 +35,11 @@ final class WallClasses {
         add(out, "thick walls", walls, order, thick, order.length);
         int top = order[(int) Math.min(order.length - 1.0, THICKEST_SHARE * order.length)];
         if (walls.sphere(top) > usual * (1 + USUAL))
-            out.add(new WallClass("thickest place", walls.sphere(top), 1 - THICKEST_SHARE, walls.sample(top).point()));
+            out.add(new WallClass(
+                    "thickest place",
+                    walls.sphere(top),
+                    1 - THICKEST_SHARE,
+                    walls.sample(top).point()));
         return out;
     }
 
@@ -50,6 +54,7 @@ final class WallClasses {
         double sum = 0;
         for (int i = from; i < to; i++) sum += walls.sphere(order[i]);
         double share = (to - from) / (double) order.length;
-        out.add(new WallClass(name, sum / (to - from), share, walls.sample(order[to - 1]).point()));
+        out.add(new WallClass(
+                name, sum / (to - from), share, walls.sample(order[to - 1]).point()));
     }
 }

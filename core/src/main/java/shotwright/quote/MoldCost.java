@@ -26,11 +26,17 @@ final class MoldCost {
 
     MoldCost(QuoteInput in) {
         Rates r = in.rates();
-        MillingGuess guess = MillingGuess.of(removedMm3(in), 2 * in.cavities() * in.partSurfaceMm2() / 2, in.smallestCornerMm());
+        MillingGuess guess =
+                MillingGuess.of(removedMm3(in), 2 * in.cavities() * in.partSurfaceMm2() / 2, in.smallestCornerMm());
         fromPrograms = in.programH() > 0;
         millH = fromPrograms ? in.programH() + guess.setUpH() : guess.allH();
         metal(in);
-        work("design", DESIGN_H + PER_QUESTION_H * in.openQuestionsCount(), r.design(), true, "two hours and half an hour for each open question");
+        work(
+                "design",
+                DESIGN_H + PER_QUESTION_H * in.openQuestionsCount(),
+                r.design(),
+                true,
+                "two hours and half an hour for each open question");
         work("programs", 2 * PROGRAM_PER_HALF_H, r.design(), true, "an hour and a quarter for each half");
         String how = fromPrograms
                 ? "machine time of the proved programs and four clampings"
@@ -38,12 +44,27 @@ final class MoldCost {
                         "estimate until programs exist: roughing %.1f h, finishing %.1f h, small cutters %.1f h, four clampings %.1f h",
                         guess.roughingH(), guess.finishingH(), guess.smallCutterH(), guess.setUpH());
         work("at the mill", millH, r.mill(), true, how);
-        work("beside the mill", BESIDE_SHARE * millH, r.labour(), true, "you are not free for 45 % of the time it runs");
+        work(
+                "beside the mill",
+                BESIDE_SHARE * millH,
+                r.labour(),
+                true,
+                "you are not free for 45 % of the time it runs");
         double polish = POLISH_H_PER_DM2 * in.cavities() * in.partSurfaceMm2() / 1e4;
-        work("bench: dowels, fitting, stoning", BENCH_H + polish, r.labour(), true, "two hours and half an hour for each dm² to 320 grit");
+        work(
+                "bench: dowels, fitting, stoning",
+                BENCH_H + polish,
+                r.labour(),
+                true,
+                "two hours and half an hour for each dm² to 320 grit");
         work("trial at the press", TRIAL_H, r.labour(), true, "set-up, short shots, gate seal");
         work("measuring first parts", MEASURE_H, r.labour(), true, "three parts of each cavity");
-        work("correction after the trial", CORRECT_SHARE * millH, r.mill(), false, "three in ten molds go back on the mill for as long again");
+        work(
+                "correction after the trial",
+                CORRECT_SHARE * millH,
+                r.mill(),
+                false,
+                "three in ten molds go back on the mill for as long again");
         work("letters, quote, delivery", 1.5, r.labour(), false, "nobody pays for it by the hour");
         cost("dowels, screws, a cutter", r.smallPartsMoney(), "small parts for one mold");
         cost("resin for the trial", 1.5 * in.resin().pricePerKg().mid(), "about one and a half kilograms");
@@ -61,12 +82,15 @@ final class MoldCost {
 
     private void metal(QuoteInput in) {
         double w = in.blockWidthMm() + in.sawAllowanceMm(), h = in.blockHeightMm() + in.sawAllowanceMm();
-        double kg = w * h * in.blockThicknessMm() * in.material().densityGPerCm3().value() * 1e-6;
+        double kg =
+                w * h * in.blockThicknessMm() * in.material().densityGPerCm3().value() * 1e-6;
         double price = in.stock().pricePerKg().mid();
         cost(
                 "metal",
                 kg * price,
-                say("%.2f kg of %s at %.1f per kg, saw allowance %.0f mm", kg, in.material().name(), price, in.sawAllowanceMm()));
+                say(
+                        "%.2f kg of %s at %.1f per kg, saw allowance %.0f mm",
+                        kg, in.material().name(), price, in.sawAllowanceMm()));
     }
 
     private void work(String name, double timeH, Rates.Rate rate, boolean shown, String why) {

@@ -96,8 +96,7 @@ public record PriceBand(
         double handling = press == null ? HANDLING_S : press.handlingS().value();
         double pressPerH = press == null ? PRESS_PER_H : press.ratePerH().value();
         double cycle = coolingS(volume, surface, resin) + 3 + handling;
-        double process =
-                PartCost.processMoney(pressPerH, r.labour().typicalPerH(), 1, cycle, 1, r.upTimeShare());
+        double process = PartCost.processMoney(pressPerH, r.labour().typicalPerH(), 1, cycle, 1, r.upTimeShare());
         double trim = TRIM_S / 3600 * r.labour().typicalPerH();
         double setup = r.setupH() * (pressPerH + r.labour().typicalPerH());
         return lot * PartCost.perGoodPartMoney(material, process + trim, 0, 0, r.goodShare()) + setup;
@@ -111,12 +110,15 @@ public record PriceBand(
     private static double coolingS(double volume, double surface, Resin r) {
         double mold = r.settings().moldC().value(), eject = Math.max(r.ejectC().mid(), mold + 5);
         double melt = r.settings().nozzleC().value();
-        return PlateCooling.centreTimeS(meanWallMm(volume, surface), r.diffusivityMm2PerS().mid(), melt, mold, eject);
+        return PlateCooling.centreTimeS(
+                meanWallMm(volume, surface), r.diffusivityMm2PerS().mid(), melt, mold, eject);
     }
 
-    private static List<String> assumptions(double volume, double surface, int undercuts, Resin resin, @Nullable Press press) {
+    private static List<String> assumptions(
+            double volume, double surface, int undercuts, Resin resin, @Nullable Press press) {
         List<String> out = new ArrayList<>();
-        out.add("From defaults: one cavity, aluminium block 20 mm round the part and 12 mm above and below, typical rates.");
+        out.add(
+                "From defaults: one cavity, aluminium block 20 mm round the part and 12 mm above and below, typical rates.");
         out.add(String.format(
                 Locale.ROOT,
                 "Mean wall %.1f mm, so about %.0f s cooling in %s.",
@@ -125,7 +127,8 @@ public record PriceBand(
                 resin.name()));
         out.add(press == null ? "No press chosen: 25 s handling, 8 per hour." : "Press: " + press.name() + ".");
         if (undercuts > 0)
-            out.add(undercuts + (undercuts == 1 ? " undercut is" : " undercuts are") + " priced as hand-loaded pieces; leaving them out saves most of it.");
+            out.add(undercuts + (undercuts == 1 ? " undercut is" : " undercuts are")
+                    + " priced as hand-loaded pieces; leaving them out saves most of it.");
         return out;
     }
 }

@@ -86,16 +86,22 @@ public final class Quote {
                     String.format(
                             Locale.ROOT,
                             "Milling of %.1f h is an estimate from volume and surface; the mold price may lie between %.0f and %.0f until the programs are proved.",
-                            mold.millH, LOW * price, HIGH * price)));
+                            mold.millH,
+                            LOW * price,
+                            HIGH * price)));
         if (in.openQuestionsCount() > 0)
             out.add(Finding.ask(
                     "answers-move-price",
                     String.format(
                             Locale.ROOT,
                             "%d open question%s to the customer may move the price.",
-                            in.openQuestionsCount(), in.openQuestionsCount() == 1 ? "" : "s")));
+                            in.openQuestionsCount(),
+                            in.openQuestionsCount() == 1 ? "" : "s")));
         if (in.smallestCornerMm() <= 0)
-            out.add(Finding.note("corners-unknown", "The smallest inside corner was not measured; three tenths of the finishing time are put in for small cutters."));
+            out.add(
+                    Finding.note(
+                            "corners-unknown",
+                            "The smallest inside corner was not measured; three tenths of the finishing time are put in for small cutters."));
         boolean neutral = in.rates().labour().source().kind() != Source.Kind.YOURS;
         if (neutral)
             out.add(Finding.ask(
@@ -109,7 +115,11 @@ public final class Quote {
                             Locale.ROOT,
                             "%d parts keep a person at the press for about %.0f hours.",
                             in.quantityAsked(),
-                            in.cycleS() * in.quantityAsked() / in.cavities() / 3600 / in.rates().upTimeShare())));
+                            in.cycleS()
+                                    * in.quantityAsked()
+                                    / in.cavities()
+                                    / 3600
+                                    / in.rates().upTimeShare())));
         return out;
     }
 }

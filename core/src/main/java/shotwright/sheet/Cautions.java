@@ -26,9 +26,11 @@ final class Cautions {
         out.addAll(ALWAYS);
         out.addAll(press.cautions());
         if (resin.id().contains("gf"))
-            out.add("Glass fibre: dust mask of class P2 or N95 at trimming and grinding; it wears aluminium gates quickly.");
+            out.add(
+                    "Glass fibre: dust mask of class P2 or N95 at trimming and grinding; it wears aluminium gates quickly.");
         if (resin.id().startsWith("pa")) out.add("Nylon: never dry above 90 °C in air.");
-        if (moldC > 90) out.add("Water on or in a mold this hot flashes to steam; let pressure off before a mold change.");
+        if (moldC > 90)
+            out.add("Water on or in a mold this hot flashes to steam; let pressure off before a mold change.");
         return out.stream().distinct().toList();
     }
 }

@@ -46,9 +46,12 @@ final class ChangeOver {
 
     /** What to push through between two resins, in words. */
     static String between(Resin from, Resin to) {
-        if (forbidden(from, to)) return "PE-HD or PP until nothing of the old is left, then the barrel, nozzle and hopper taken apart and cleaned";
-        double old = from.settings().nozzleC().value(), next = to.settings().nozzleC().value();
-        if (family(from).equals("polyolefins") || family(to).equals("polyolefins")) return "the next resin itself, or natural PE-HD";
+        if (forbidden(from, to))
+            return "PE-HD or PP until nothing of the old is left, then the barrel, nozzle and hopper taken apart and cleaned";
+        double old = from.settings().nozzleC().value(),
+                next = to.settings().nozzleC().value();
+        if (family(from).equals("polyolefins") || family(to).equals("polyolefins"))
+            return "the next resin itself, or natural PE-HD";
         if (Math.max(old, next) > 255) return "natural PP or PE-HD of high viscosity";
         return "natural PE-HD or PP";
     }
@@ -56,9 +59,11 @@ final class ChangeOver {
     static List<String> sentences(@Nullable Resin before, Resin resin, Press press) {
         List<String> out = new ArrayList<>();
         if (before == null) {
-            out.add("Last resin in the barrel was ________; find out before heating. With PVC or acetal in doubt do not heat: strip and clean.");
+            out.add(
+                    "Last resin in the barrel was ________; find out before heating. With PVC or acetal in doubt do not heat: strip and clean.");
         } else if (!before.id().equals(resin.id())) {
-            double old = before.settings().nozzleC().value(), next = resin.settings().nozzleC().value();
+            double old = before.settings().nozzleC().value(),
+                    next = resin.settings().nozzleC().value();
             out.add(String.format(
                     Locale.ROOT,
                     "From %s: empty the barrel, push %s through at %.0f °C, about %.0f g, until clean.",
@@ -68,12 +73,21 @@ final class ChangeOver {
                     massG(before, resin, press)));
             if (next < old - 5)
                 out.add(String.format(
-                        Locale.ROOT, "Come down from %.0f to %.0f °C while purging, then feed %s.", old, next, resin.name()));
+                        Locale.ROOT,
+                        "Come down from %.0f to %.0f °C while purging, then feed %s.",
+                        old,
+                        next,
+                        resin.name()));
             if (next > old + 5)
                 out.add(String.format(
-                        Locale.ROOT, "Raise from %.0f to %.0f °C with the purge in the barrel, then feed %s.", old, next, resin.name()));
+                        Locale.ROOT,
+                        "Raise from %.0f to %.0f °C with the purge in the barrel, then feed %s.",
+                        old,
+                        next,
+                        resin.name()));
             if (forbidden(before, resin))
-                out.add("These two must never meet: not in barrel, dryer, hopper, regrind or purge bucket. Log the purge and who did it.");
+                out.add(
+                        "These two must never meet: not in barrel, dryer, hopper, regrind or purge bucket. Log the purge and who did it.");
         }
         out.addAll(resin.purge());
         return List.copyOf(out);

@@ -97,7 +97,8 @@ public record ResinComparison(String first, List<Row> rows, List<Finding> findin
                     t.fill().verdict(),
                     t.cool().coolingTimeS(),
                     t.cool().cycleTimeS()));
-            if (Math.abs(off) > SIZE_WATCH && t != tried.getFirst()) findings.add(offSize(t.resin(), tried.getFirst().resin(), off));
+            if (Math.abs(off) > SIZE_WATCH && t != tried.getFirst())
+                findings.add(offSize(t.resin(), tried.getFirst().resin(), off));
         }
         return new ResinComparison(tried.getFirst().resin().id(), rows, findings);
     }
@@ -106,7 +107,8 @@ public record ResinComparison(String first, List<Row> rows, List<Finding> findin
         double mold = Shrink.moldLengthMm(drawn, cutShrink);
         double low = r.shrinkPercent().low() / 100, high = r.shrinkPercent().high() / 100;
         if (low < LEAST_SHRINK || high > MOST_SHRINK)
-            throw new IllegalArgumentException("shrink of " + r.name() + ": " + 100 * low + " to " + 100 * high + " % is absurd");
+            throw new IllegalArgumentException(
+                    "shrink of " + r.name() + ": " + 100 * low + " to " + 100 * high + " % is absurd");
         return new Band(mold * (1 - high), mold * (1 - (low + high) / 2), mold * (1 - low));
     }
 
@@ -129,7 +131,11 @@ public record ResinComparison(String first, List<Row> rows, List<Finding> findin
                                 Math.abs(100 * off),
                                 off > 0 ? "larger" : "smaller",
                                 first.name()))
-                .measured(100 * off, 100 * SIZE_WATCH, "%", Source.computed("shrink of both resins, middle of their ranges"))
+                .measured(
+                        100 * off,
+                        100 * SIZE_WATCH,
+                        "%",
+                        Source.computed("shrink of both resins, middle of their ranges"))
                 .remedy("Good for a trial of shape and feel; for size a mold of its own, or metal left to correct.");
     }
 }

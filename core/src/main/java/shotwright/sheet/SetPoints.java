@@ -72,7 +72,9 @@ record SetPoints(
     static double meltC(Resin r, Press p) {
         double more = p.injection() == Press.Injection.PLUNGER ? PLUNGER_MORE_K : 0;
         double set = 5 * Math.round((r.settings().nozzleC().value() + more) / 5);
-        double most = Math.min(Math.max(r.meltC().high(), r.settings().nozzleC().value()), r.maxMeltC().value());
+        double most = Math.min(
+                Math.max(r.meltC().high(), r.settings().nozzleC().value()),
+                r.maxMeltC().value());
         return Math.min(Math.min(set, most), p.maxBarrelC().value());
     }
 
@@ -87,6 +89,7 @@ record SetPoints(
         // clampHoldKn belongs to the hold the filling was worked out with, which is the middle of the resin's range
         double planned = in.resin().settings().holdMpa().mid();
         if (holdKn > 0) byClamp = CLAMP_KEEP * planned * in.press().usableKn() / holdKn;
-        return Math.min(Math.min(byPress, byClamp), in.resin().settings().holdMpa().high());
+        return Math.min(
+                Math.min(byPress, byClamp), in.resin().settings().holdMpa().high());
     }
 }

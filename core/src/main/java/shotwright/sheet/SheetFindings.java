@@ -43,17 +43,22 @@ final class SheetFindings {
         double hottest = Math.max(Math.max(set.rearC(), set.middleC()), Math.max(set.frontC(), set.nozzleC()));
         Finding high = tooHot(r, hottest);
         if (high != null) out.add(high);
-        double wanted = r.settings().nozzleC().value(), most = in.press().maxBarrelC().value();
+        double wanted = r.settings().nozzleC().value(),
+                most = in.press().maxBarrelC().value();
         if (most < r.meltC().low())
             out.add(Finding.stop(
                             "barrel-too-cold",
-                            say("%s does not melt %s: its barrel reaches %.0f °C.", in.press().name(), r.name(), most))
+                            say(
+                                    "%s does not melt %s: its barrel reaches %.0f °C.",
+                                    in.press().name(), r.name(), most))
                     .measured(most, r.meltC().low(), "°C", r.meltC().source())
                     .remedy("Another press or a resin that melts lower."));
         else if (most < wanted)
             out.add(Finding.watch(
                             "barrel-at-its-limit",
-                            say("The barrel stops at %.0f °C, %s starts at %.0f; expect more pressure.", most, r.name(), wanted))
+                            say(
+                                    "The barrel stops at %.0f °C, %s starts at %.0f; expect more pressure.",
+                                    most, r.name(), wanted))
                     .measured(most, wanted, "°C", r.settings().nozzleC().source()));
     }
 
@@ -67,19 +72,26 @@ final class SheetFindings {
                     .measured(hottestC, limit, "°C", r.maxMeltC().source())
                     .remedy(say("No zone above %.0f °C.", limit));
         if (r.id().startsWith("pom") && hottestC > POM_WARN_C)
-            return Finding.watch(
-                            "acetal-hot", say("Acetal at %.0f °C: short stops only, fumes drawn off.", hottestC))
-                    .measured(hottestC, POM_WARN_C, "°C", Source.published("OSHA 29 CFR 1910.1048; handbook of molding 1.7"));
+            return Finding.watch("acetal-hot", say("Acetal at %.0f °C: short stops only, fumes drawn off.", hottestC))
+                    .measured(
+                            hottestC,
+                            POM_WARN_C,
+                            "°C",
+                            Source.published("OSHA 29 CFR 1910.1048; handbook of molding 1.7"));
         return null;
     }
 
     private void changeOver() {
         Resin before = in.before();
         if (before == null || !ChangeOver.forbidden(before, r)) return;
-        out.add(Finding.stop(
-                        "must-never-meet",
-                        say("%s must never meet %s, hot or as pellets: it breaks down violently.", before.name(), r.name()))
-                .remedy("Purge fully through PE-HD or PP, take barrel, nozzle and hopper apart and clean them, log it; or use another press."));
+        out.add(
+                Finding.stop(
+                                "must-never-meet",
+                                say(
+                                        "%s must never meet %s, hot or as pellets: it breaks down violently.",
+                                        before.name(), r.name()))
+                        .remedy(
+                                "Purge fully through PE-HD or PP, take barrel, nozzle and hopper apart and clean them, log it; or use another press."));
     }
 
     private void residence() {
@@ -87,17 +99,22 @@ final class SheetFindings {
         if (set.residenceMin() <= limit) return;
         out.add(Finding.watch(
                         "residence-long",
-                        say("The melt stays about %.0f minutes in the barrel; %s stands %.0f.", set.residenceMin(), r.name(), limit))
+                        say(
+                                "The melt stays about %.0f minutes in the barrel; %s stands %.0f.",
+                                set.residenceMin(), r.name(), limit))
                 .measured(set.residenceMin(), limit, "min", r.residenceMin().source())
                 .remedy("Shorter cycle, a smaller barrel, or the rear zone 10 °C colder; purge after every stop."));
     }
 
     private void shot() {
-        double stroke = set.strokeMm() + set.cushionMm(), have = in.press().strokeMm().value();
+        double stroke = set.strokeMm() + set.cushionMm(),
+                have = in.press().strokeMm().value();
         if (stroke > have)
             out.add(Finding.stop(
                             "shot-too-large",
-                            say("The shot needs %.0f mm of stroke, the press has %.0f: parts stay short.", stroke, have))
+                            say(
+                                    "The shot needs %.0f mm of stroke, the press has %.0f: parts stay short.",
+                                    stroke, have))
                     .measured(stroke, have, "mm", Source.computed("shot volume over plunger area"))
                     .remedy("Fewer cavities, a smaller feed or a larger plunger."));
         else if (set.usedShare() > MOST_USED)
@@ -109,16 +126,24 @@ final class SheetFindings {
         else if (set.usedShare() < LEAST_USED)
             out.add(Finding.note(
                             "shot-small",
-                            say("The shot uses %.0f %% of the press; the melt waits long in the barrel.", 100 * set.usedShare()))
+                            say(
+                                    "The shot uses %.0f %% of the press; the melt waits long in the barrel.",
+                                    100 * set.usedShare()))
                     .measured(100 * set.usedShare(), 100 * LEAST_USED, "%", Source.COMMON_PRACTICE));
         if (in.press().injection() == Press.Injection.PLUNGER)
-            out.add(Finding.note("plunger-soak", "A plunger chamber melts from the wall: let the first shot soak, and keep the pause between shots even."));
+            out.add(
+                    Finding.note(
+                            "plunger-soak",
+                            "A plunger chamber melts from the wall: let the first shot soak, and keep the pause between shots even."));
     }
 
     private void clamp() {
-        double need = Math.max(in.clampNeededKn(), in.fill().clampFillKn()), have = in.press().usableKn();
+        double need = Math.max(in.clampNeededKn(), in.fill().clampFillKn()),
+                have = in.press().usableKn();
         if (have >= need) return;
-        String text = say("The mold opens: %.0f kN needed, %s holds %.0f.", need, in.press().name(), have);
+        String text = say(
+                "The mold opens: %.0f kN needed, %s holds %.0f.",
+                need, in.press().name(), have);
         Finding f = have < 0.8 * need ? Finding.stop("clamp-short", text) : Finding.watch("clamp-short", text);
         out.add(f.measured(need, have, "kN", Source.computed("stations 30 and 60"))
                 .remedy("Less hold, fewer cavities, or a press with more clamp."));
@@ -129,7 +154,9 @@ final class SheetFindings {
         if (set.holdMpa() >= usual) return;
         out.add(Finding.watch(
                         "hold-low",
-                        say("Hold ends at %.0f MPa, %s wants %.0f or more: expect sinks and more shrink.", set.holdMpa(), r.name(), usual))
+                        say(
+                                "Hold ends at %.0f MPa, %s wants %.0f or more: expect sinks and more shrink.",
+                                set.holdMpa(), r.name(), usual))
                 .measured(set.holdMpa(), usual, "MPa", r.settings().holdMpa().source())
                 .remedy("Thinner walls and ribs, or a resin that packs easier; allow for the shrink in the mold."));
     }

@@ -36,7 +36,8 @@ public final class SheetMaker {
 
     private PressSheet sheet() {
         List<String> first = new ArrayList<>(in.fill().ladder());
-        first.add("Flash at the parting line before the part is full: the faces are not clean or the clamp is low; stop and look.");
+        first.add(
+                "Flash at the parting line before the part is full: the faces are not clean or the clamp is low; stop and look.");
         return new PressSheet(
                 in.part() + ", " + r.name() + ", " + in.press().name(),
                 r.dryC().mid(),
@@ -76,12 +77,20 @@ public final class SheetMaker {
         List<PressSheet.Setting> out = new ArrayList<>();
         out.add(new PressSheet.Setting(
                 "dry",
-                say("%.0f–%.0f °C, %.0f–%.0f h", r.dryC().low(), r.dryC().high(), r.dryH().low(), r.dryH().high()),
+                say(
+                        "%.0f–%.0f °C, %.0f–%.0f h",
+                        r.dryC().low(),
+                        r.dryC().high(),
+                        r.dryH().low(),
+                        r.dryH().high()),
                 temp(r.dryC().high()),
                 source(r.dryC().source()) + "; " + r.dryNeed()));
         barrel(out);
         out.add(new PressSheet.Setting(
-                "mold", temp(set.moldC()), temp(r.moldC().high()), source(r.moldC().source())));
+                "mold",
+                temp(set.moldC()),
+                temp(r.moldC().high()),
+                source(r.moldC().source())));
         double kn = Math.max(in.clampNeededKn(), in.fill().clampPeakKn());
         out.add(new PressSheet.Setting(
                 "clamp",
@@ -95,11 +104,13 @@ public final class SheetMaker {
     }
 
     private void barrel(List<PressSheet.Setting> out) {
-        String limit = temp(Math.min(r.maxMeltC().value(), in.press().maxBarrelC().value()));
+        String limit =
+                temp(Math.min(r.maxMeltC().value(), in.press().maxBarrelC().value()));
         String from = source(r.settings().nozzleC().source());
         out.add(new PressSheet.Setting("melt, nozzle", temp(set.nozzleC()), limit, from));
         if (in.press().injection() == Press.Injection.PLUNGER) {
-            out.add(new PressSheet.Setting("chamber, whole", temp(set.rearC()), limit, "nozzle value and 5 to 10 °C, common practice"));
+            out.add(new PressSheet.Setting(
+                    "chamber, whole", temp(set.rearC()), limit, "nozzle value and 5 to 10 °C, common practice"));
             return;
         }
         out.add(new PressSheet.Setting("melt, front", temp(set.frontC()), limit, from));
@@ -107,7 +118,9 @@ public final class SheetMaker {
         out.add(new PressSheet.Setting("melt, rear", temp(set.rearC()), limit, from));
         out.add(new PressSheet.Setting(
                 "back pressure",
-                say("%.1f–%.1f MPa", r.settings().backMpa().low(), r.settings().backMpa().high()),
+                say(
+                        "%.1f–%.1f MPa",
+                        r.settings().backMpa().low(), r.settings().backMpa().high()),
                 "",
                 source(r.settings().backMpa().source())));
     }
@@ -124,7 +137,10 @@ public final class SheetMaker {
                 "fill pressure",
                 say("about %.0f MPa", f.pressurePeakMpa()),
                 say("%.0f MPa", f.pressureAvailableMpa()),
-                OURS + say(", %.0f to %.0f", f.pressureBandMpa().low(), f.pressureBandMpa().high())));
+                OURS
+                        + say(
+                                ", %.0f to %.0f",
+                                f.pressureBandMpa().low(), f.pressureBandMpa().high())));
         out.add(new PressSheet.Setting("change over", "95–98 % full", "", PRACTICE));
         out.add(new PressSheet.Setting(
                 "hold pressure",
@@ -132,7 +148,10 @@ public final class SheetMaker {
                 say("%.0f MPa", set.holdLimitMpa()),
                 source(r.settings().holdMpa().source()) + "; start at half"));
         out.add(new PressSheet.Setting(
-                "hold", say("%.1f s, then weigh", set.holdS()), "", say("gate seal %.1f s and 0.75 s; real gates 1 to 3 times", f.gateSealS())));
+                "hold",
+                say("%.1f s, then weigh", set.holdS()),
+                "",
+                say("gate seal %.1f s and 0.75 s; real gates 1 to 3 times", f.gateSealS())));
         out.add(new PressSheet.Setting(
                 "cooling after hold",
                 say("%.0f s", Math.ceil(set.coolS())),
@@ -151,7 +170,8 @@ public final class SheetMaker {
                 say("%.1f mm", set.strokeMm() + set.cushionMm()),
                 say("%.0f mm", in.press().strokeMm().value()),
                 say("%.1f mm to fill and the cushion", set.strokeMm())));
-        out.add(new PressSheet.Setting("cushion", say("%.0f mm", set.cushionMm()), "above 0 at the end of hold", PRACTICE));
+        out.add(new PressSheet.Setting(
+                "cushion", say("%.0f mm", set.cushionMm()), "above 0 at the end of hold", PRACTICE));
     }
 
     /** Start-up in order (handbook of molding 11.1). */
@@ -160,18 +180,35 @@ public final class SheetMaker {
         return List.of(
                 say(
                         "Resin and lot checked; dried at %.0f–%.0f °C for %.0f–%.0f h (%s; %s).",
-                        r.dryC().low(), r.dryC().high(), r.dryH().low(), r.dryH().high(), r.dryNeed(), r.dryMethod()),
+                        r.dryC().low(),
+                        r.dryC().high(),
+                        r.dryH().low(),
+                        r.dryH().high(),
+                        r.dryNeed(),
+                        r.dryMethod()),
                 "Last resin known and purged as below.",
                 "Mold: faces clean, no burr beside the dowels, vents open, screws tight, nozzle seat fits, thermometer in both halves.",
                 say("Mold at %.0f °C, both halves within 3.", set.moldC()),
-                say("Barrel up to %.0f °C, 15 to 30 minutes to soak, nozzle last; melt probed on the purge within 10 °C.", set.nozzleC()),
+                say(
+                        "Barrel up to %.0f °C, 15 to 30 minutes to soak, nozzle last; melt probed on the purge within 10 °C.",
+                        set.nozzleC()),
                 "Shot into the air into a metal tray: smooth, no bubbles, no hiss, no streaks.",
-                say("Clamp %.0f kN; parting faces blued: they touch all round the cavities.", Math.max(in.clampNeededKn(), f.clampPeakKn())),
-                say("First shot at half the stroke (%.0f mm), hold off; then about ten per cent more each shot.", set.strokeMm() / 2),
+                say(
+                        "Clamp %.0f kN; parting faces blued: they touch all round the cavities.",
+                        Math.max(in.clampNeededKn(), f.clampPeakKn())),
+                say(
+                        "First shot at half the stroke (%.0f mm), hold off; then about ten per cent more each shot.",
+                        set.strokeMm() / 2),
                 "Stop growing at 95 to 98 % full by filling alone.",
-                say("Add hold from %.0f MPa in steps, no higher than %.0f, until sinks are gone or flash starts.", set.holdMpa() / 2, set.holdLimitMpa()),
-                say("Gate seal: same cycle, three shots at each hold time, weigh; set 0.5 to 1 s past where the mass stays (first guess %.1f s).", set.holdS()),
-                say("%d warm-up shots, not for sale; then thirty without a touch.", in.cool().warmUpShots()),
+                say(
+                        "Add hold from %.0f MPa in steps, no higher than %.0f, until sinks are gone or flash starts.",
+                        set.holdMpa() / 2, set.holdLimitMpa()),
+                say(
+                        "Gate seal: same cycle, three shots at each hold time, weigh; set 0.5 to 1 s past where the mass stays (first guess %.1f s).",
+                        set.holdS()),
+                say(
+                        "%d warm-up shots, not for sale; then thirty without a touch.",
+                        in.cool().warmUpShots()),
                 "Three parts of each cavity measured after 16 to 24 h at 23 °C.",
                 "End: run empty and leave PE or PP in the barrel; mold dry, oiled, closed without clamp.");
     }

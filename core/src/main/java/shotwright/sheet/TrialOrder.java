@@ -107,8 +107,13 @@ public record TrialOrder(List<Step> steps, double purgeG, List<Finding> findings
     private static Finding meeting(Resin a, Resin b) {
         return Finding.stop(
                         "must-never-meet",
-                        String.format(Locale.ROOT, "%s and %s must never meet; no order of these resins keeps them apart.", a.name(), b.name()))
-                .remedy("Run one of them on another press or another day, with barrel, nozzle, hopper and dryer taken apart and cleaned between.");
+                        String.format(
+                                Locale.ROOT,
+                                "%s and %s must never meet; no order of these resins keeps them apart.",
+                                a.name(),
+                                b.name()))
+                .remedy(
+                        "Run one of them on another press or another day, with barrel, nozzle, hopper and dryer taken apart and cleaned between.");
     }
 
     /** Two that must not meet in one trial at all, even with others between: said in any case. */
@@ -116,14 +121,16 @@ public record TrialOrder(List<Step> steps, double purgeG, List<Finding> findings
         for (int i = 0; i < order.size(); i++) {
             for (int j = i + 2; j < order.size(); j++) {
                 if (!ChangeOver.forbidden(order.get(i), order.get(j))) continue;
-                findings.add(Finding.ask(
-                                "kept-apart",
-                                String.format(
-                                        Locale.ROOT,
-                                        "%s and %s are in one trial. Others run between them, but not a grain of one may reach the other.",
-                                        order.get(i).name(),
-                                        order.get(j).name()))
-                        .remedy("Full purge through PE-HD or PP between, hopper, dryer and regrind bin cleaned, purge logged; better on two presses."));
+                findings.add(
+                        Finding.ask(
+                                        "kept-apart",
+                                        String.format(
+                                                Locale.ROOT,
+                                                "%s and %s are in one trial. Others run between them, but not a grain of one may reach the other.",
+                                                order.get(i).name(),
+                                                order.get(j).name()))
+                                .remedy(
+                                        "Full purge through PE-HD or PP between, hopper, dryer and regrind bin cleaned, purge logged; better on two presses."));
             }
         }
     }
