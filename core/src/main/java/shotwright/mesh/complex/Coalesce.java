@@ -166,6 +166,10 @@ final class Coalesce {
 
     /** Spans a patch on its needed vertices; when that fails it stays as it was, its vertices are needed, and the answer is false. */
     private boolean span(Patch p, boolean[] needed) {
+        if (allNeeded(p, needed)) {
+            p.triangles = null;
+            return true;
+        }
         Outline border = Outline.of(c, p.from.toArray(), p.to.toArray(), p.up);
         List<int[]> loops = new ArrayList<>();
         for (int[] l : border.loops) {
@@ -180,6 +184,13 @@ final class Coalesce {
             return !keepAll(p, needed);
         }
         p.triangles = Arrays.stream(fill.triangles()).map(i -> border.vertex[i]).toArray();
+        return true;
+    }
+
+    private boolean allNeeded(Patch p, boolean[] needed) {
+        for (int i = 0; i < p.facets.size(); i++) {
+            for (int k = 0; k < 3; k++) if (!needed[c.corner(p.facets.get(i), k)]) return false;
+        }
         return true;
     }
 

@@ -237,6 +237,35 @@ public final class Complex {
         if (behind[facet] == from) behind[facet] = to;
     }
 
+    /** A complex with all cells and vertices of this one and a choice of its facets. */
+    Complex only(boolean[] chosen) {
+        Complex o = new Complex(grain);
+        o.cells.clear();
+        o.cells.addAll(cells);
+        o.xyz = Arrays.copyOf(xyz, 3 * vertexCount + 3072);
+        o.vertexCount = vertexCount;
+        o.sourceCount = sourceCount;
+        for (int f = 0; f < facetCount; f++) if (chosen[f]) o.copyFacet(this, f);
+        return o;
+    }
+
+    /** Takes the facets of another complex back, in place of those it was made from. */
+    void replace(boolean[] chosen, Complex by) {
+        removeIf(f -> chosen[f]);
+        xyz = by.xyz;
+        vertexCount = by.vertexCount;
+        sourceCount = by.sourceCount;
+        cells.clear();
+        cells.addAll(by.cells);
+        for (int f = 0; f < by.facetCount; f++) copyFacet(by, f);
+    }
+
+    private void copyFacet(Complex from, int f) {
+        int n = addFacet(
+                from.tri[3 * f], from.tri[3 * f + 1], from.tri[3 * f + 2], from.front[f], from.behind[f], from.source[f]);
+        pin[n] = from.pin[f];
+    }
+
     /** Removes facets; the others keep their order. */
     void removeIf(IntPredicate gone) {
         int n = 0;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** A growing list of numbers without boxing. */
 final class IntList {
-    private int[] items = new int[48];
+    private int[] items = new int[12];
     private int size;
 
     int size() {

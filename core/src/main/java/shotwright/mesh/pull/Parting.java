@@ -63,7 +63,7 @@ public record Parting(
      * @param block the block around all of them
      * @param planeZ the plane asked for, in the part's frame; NaN to take the best one
      */
-    public static Parting of(PulledPart part, List<Transform> places, Box3 block, double planeZ, Progress progress) {
+    public static Parting of(PulledMesh part, List<Transform> places, Box3 block, double planeZ, Progress progress) {
         List<String> failures = new ArrayList<>();
         int step = 0;
         for (SightTolerance tolerance : SightTolerance.LADDER) {
@@ -84,7 +84,7 @@ public record Parting(
         return split(part, places, block, null, z, failures);
     }
 
-    private static Choice choose(PulledPart part, SightTolerance tolerance, double planeZ) {
+    private static Choice choose(PulledMesh part, SightTolerance tolerance, double planeZ) {
         Sight[] sight = part.sight().at(tolerance);
         Columns columns = Columns.of(part.mesh(), sight, part.shadow());
         double z = Double.isNaN(planeZ)
@@ -96,7 +96,7 @@ public record Parting(
     }
 
     private static Parting split(
-            PulledPart part,
+            PulledMesh part,
             List<Transform> places,
             Box3 block,
             @Nullable Choice choice,

@@ -15,6 +15,8 @@ public final class PartingHeights {
     /** Rise over run of a step where the part leaves the choice: 60°. */
     public static final double SLOPE = Math.tan(Math.toRadians(60));
 
+    private static final double NOISE = 1e-7;
+
     private final double planeZ;
     private final double[] atVertex;
     private final List<Riser> risers;
@@ -101,6 +103,7 @@ public final class PartingHeights {
         private final double[] rest;
         private final boolean[] steps;
         private final boolean[] outer;
+        private final double noise;
 
         Setting(Columns columns, RimGraph graph, double planeZ) {
             this.columns = columns;
@@ -111,12 +114,13 @@ public final class PartingHeights {
             rest = new double[pieces];
             steps = new boolean[pieces];
             outer = new boolean[pieces];
+            noise = NOISE * columns.mesh().box().diagonal();
         }
 
         PartingHeights heights() {
             settlePieces();
             Columns.FreeBand band = columns.outerBand();
-            boolean flat = band.low() <= planeZ && planeZ <= band.high();
+            boolean flat = band.low() - noise <= planeZ && planeZ <= band.high() + noise;
             double[] low = new double[columns.count()], high = new double[columns.count()];
             for (int j = 0; j < low.length; j++) {
                 boolean onPlane = flat && columns.isOuter(j);
@@ -160,8 +164,8 @@ public final class PartingHeights {
             }
             double[] run = graph.runs();
             for (int p = 0; p < rest.length; p++) {
-                steps[p] = low[p] > high[p];
-                if (!steps[p]) rest[p] = Math.clamp(planeZ, low[p], high[p]);
+                steps[p] = low[p] > high[p] + noise;
+                if (!steps[p]) rest[p] = between(planeZ, low[p], high[p]);
                 else rest[p] = outer[p] ? planeZ : nearestHeight(columns, runOf(p, run));
             }
         }

@@ -25,7 +25,7 @@ class SyntheticPartingTest {
     private static final double TAN_2 = Math.tan(Math.toRadians(2));
 
     private static Parting part(TriMesh mesh, double planeZ) {
-        PulledPart pulled = PulledPart.of(mesh, Progress.SILENT);
+        PulledMesh pulled = PulledMesh.of(mesh, Progress.SILENT);
         Parting p = Parting.of(pulled, List.of(Transform.IDENTITY), mesh.box().grow(10), planeZ, Progress.SILENT);
         assertThat(p.failures()).isEmpty();
         assertThat(p.columns().bad()).isZero();
@@ -106,7 +106,7 @@ class SyntheticPartingTest {
         double gon = 32 * Math.sin(2 * Math.PI / 64), r = 4 - in;
         double frustum = gon * (16 + 4 * r + r * r);
         assertThat(b(p)).isEqualTo(16000 + frustum, within(1e-8)).isEqualTo(16146.645647, within(1e-6));
-        PulledPart pulled = PulledPart.of(Solids.washer(64, 10, 10 - in, 4, 4 - in, 0, 3), Progress.SILENT);
+        PulledMesh pulled = PulledMesh.of(Solids.washer(64, 10, 10 - in, 4, 4 - in, 0, 3), Progress.SILENT);
         assertThat(pulled.shadow().area()).isEqualTo(266.064386, within(1e-6));
     }
 
@@ -157,7 +157,7 @@ class SyntheticPartingTest {
                     .then(Transform.scale(scale, scale, scale))
                     .then(Transform.translate(new Vec3(random.nextDouble(), 50 * scale, -7 * scale)));
             TriMesh moved = shuffled(washer.transform(t), random);
-            PulledPart pulled = PulledPart.of(moved, Progress.SILENT);
+            PulledMesh pulled = PulledMesh.of(moved, Progress.SILENT);
             Parting p = Parting.of(
                     pulled, List.of(Transform.IDENTITY), moved.box().grow(10 * scale), Double.NaN, Progress.SILENT);
             assertThat(p.isSound()).isTrue();
@@ -172,7 +172,7 @@ class SyntheticPartingTest {
     @Test
     void copiesInOneBlockEachGetTheirOwnCavity() {
         TriMesh washer = Solids.washer(64, 10, 10, 4, 4, 0, 3);
-        PulledPart pulled = PulledPart.of(washer, Progress.SILENT);
+        PulledMesh pulled = PulledMesh.of(washer, Progress.SILENT);
         List<Transform> places = List.of(
                 Transform.translate(new Vec3(-15, 0, -1)),
                 Transform.turnZ(0.4).then(Transform.translate(new Vec3(15, 3, -1))));

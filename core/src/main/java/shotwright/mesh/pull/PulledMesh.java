@@ -14,19 +14,23 @@ import shotwright.progress.Progress;
  * @param shadow its exact shadow along the pull
  * @param sight what the pull sees of it
  */
-public record PulledPart(TriMesh mesh, Edges edges, Shadow shadow, FacetSight sight) {
+public record PulledMesh(TriMesh mesh, Edges edges, Shadow shadow, FacetSight sight) {
     /**
      * Prepares a part.
      *
      * @throws IllegalArgumentException when the mesh is not closed: readers mend or refuse such files beforehand
      */
-    public static PulledPart of(TriMesh mesh, Progress progress) {
+    public static PulledMesh of(TriMesh mesh, Progress progress) {
+        progress.at("measuring the shadow", 0);
+        Shadow shadow = Shadow.of(mesh, progress.part(0, 0.5));
+        return of(mesh, shadow, progress.part(0.5, 1));
+    }
+
+    /** Prepares a part whose shadow is known. */
+    public static PulledMesh of(TriMesh mesh, Shadow shadow, Progress progress) {
         Edges edges = Edges.of(mesh);
         if (!edges.isClosed())
             throw new IllegalArgumentException("mesh: has " + edges.unmatchedCount() + " edges that match no other");
-        progress.at("measuring the shadow", 0);
-        Shadow shadow = Shadow.of(mesh, progress.part(0, 0.5));
-        FacetSight sight = FacetSight.of(mesh, Bvh.of(mesh), shadow, progress.part(0.5, 1));
-        return new PulledPart(mesh, edges, shadow, sight);
+        return new PulledMesh(mesh, edges, shadow, FacetSight.of(mesh, Bvh.of(mesh), shadow, progress));
     }
 }

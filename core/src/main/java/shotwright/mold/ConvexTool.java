@@ -1,0 +1,33 @@
+package shotwright.mold;
+
+import java.util.List;
+import shotwright.geom.Box3;
+import shotwright.geom.Plane;
+import shotwright.layout.Half;
+import shotwright.mesh.complex.Material;
+
+/**
+ * One convex cut-out of one half.
+ *
+ * @param name what it is for, in trade words
+ * @param kind what fills it: feed, vent or hole
+ * @param half the half it is cut into
+ * @param planes its faces, normals outward; they stand out of the metal where it opens, so that no two faces coincide
+ * @param around a box around it
+ * @param closedFormMm3 its volume in the metal by formula, before the cavity or another cut-out takes its share
+ * @param circles the exact circles behind its flats
+ */
+public record ConvexTool(
+        String name,
+        Material kind,
+        Half half,
+        List<Plane> planes,
+        Box3 around,
+        double closedFormMm3,
+        List<ExactCircle> circles) {
+    public ConvexTool {
+        planes = List.copyOf(planes);
+        circles = List.copyOf(circles);
+        if (!(closedFormMm3 > 0)) throw new IllegalArgumentException(name + ": volume " + closedFormMm3 + " mm³");
+    }
+}

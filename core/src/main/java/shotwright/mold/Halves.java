@@ -1,0 +1,127 @@
+package shotwright.mold;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import shotwright.finding.Finding;
+import shotwright.geom.Box3;
+import shotwright.geom.Transform;
+import shotwright.geom.Vec3;
+import shotwright.layout.Block;
+import shotwright.layout.Half;
+import shotwright.layout.LayoutResult;
+import shotwright.mesh.complex.ColumnTest;
+import shotwright.mesh.complex.Complex;
+import shotwright.mesh.complex.Material;
+import shotwright.mesh.complex.SplitFailure;
+import shotwright.mesh.pull.Parting;
+import shotwright.part.PulledPart;
+import shotwright.progress.Progress;
+
+/**
+ * Station 50: makes the two halves. The parts, grown by their shrink, are put into the block; the block is parted round them; feed, vents and holes
+ * are cut. All of it happens in one shared complex, so that what one half loses the cavity, the feed or the other half gains; the result
+ * is then held against the column test, the volumes and the closed forms.
+ */
+public final class Halves {
+    /** Share of the shadow's columns in which a half may be in more than one piece and still open: what a raster cannot tell from none. */
+    public static final double LOCK_SHARE_LIMIT = 5e-4;
+
+    private final PlacedParts parts;
+    private final LayoutResult layout;
+
+    private Halves(PlacedParts parts, LayoutResult layout) {
+        this.parts = parts;
+        this.layout = layout;
+    }
+
+    /**
+     * Makes both halves.
+     *
+     * @param part the part in the pulled frame, before shrink
+     * @param layout where everything is, mold frame
+     * @throws HalvesRefused when no halves can be made
+     * @throws Progress.Cancelled when asked to stop
+     */
+    public static MoldResult make(PulledPart part, LayoutResult layout, Progress progress) {
+        PlacedParts placed = PlacedParts.of(part, layout.cavities(), progress.part(0, 0.3));
+        return new Halves(placed, layout).make(progress);
+    }
+
+    private MoldResult make(Progress progress) {
+        Box3 block = block();
+        requireRoom(block);
+        Parting parting = part(block, progress.part(0.3, 0.5));
+        double step = PartingWords.stepMm(parting);
+        Cutting cutting = new Cutting(parting);
+        cutting.cut(Tools.of(layout, step, parts.meshes()), progress.part(0.5, 0.9));
+        progress.at("checking the halves", 0.9);
+        return result(block, parting, cutting);
+    }
+
+    private Box3 block() {
+        Block b = layout.block();
+        return new Box3(
+                new Vec3(-b.widthMm() / 2, -b.heightMm() / 2, -b.thicknessBMm()),
+                new Vec3(b.widthMm() / 2, b.heightMm() / 2, b.thicknessAMm()));
+    }
+
+    private void requireRoom(Box3 block) {
+        Box3 p = parts.box();
+        Vec3 low = p.min().minus(block.min()), high = block.max().minus(p.max());
+        double least = Math.min(
+                Math.min(Math.min(low.x(), low.y()), low.z()), Math.min(Math.min(high.x(), high.y()), high.z()));
+        if (least > 0) return;
+        throw new HalvesRefused(Finding.stop(
+                        "block-too-small",
+                        String.format(Locale.ROOT, "The part comes out of the block by %.2f mm.", -least))
+                .at(p.centre())
+                .remedy("Take a larger or thicker block, or fewer cavities."));
+    }
+
+    private Parting part(Box3 block, Progress progress) {
+        double planeZ = layout.parting().pulledZMm() * parts.scale().z();
+        try {
+            return Parting.of(parts.part(), parts.places(), block, planeZ, progress);
+        } catch (SplitFailure f) {
+            throw new HalvesRefused(Finding.stop(
+                            "parting-crosses-itself",
+                            "The block cannot be parted round this part: its outline at the parting crosses itself."
+                                    + " The surface of the part is folded or runs through itself there.")
+                    .at(f.place())
+                    .remedy("Export the part again as one clean solid, with a coarser tessellation if it is very fine."));
+        }
+    }
+
+    private MoldResult result(Box3 block, Parting parting, Cutting cutting) {
+        Complex c = cutting.complex();
+        double volumeA = c.volume(parting.a()), volumeB = c.volume(parting.b());
+        double partVolume = c.volume(Material.PART);
+        double cut = c.volume(Material.FEED) + c.volume(Material.VENT) + c.volume(Material.HOLE);
+        double balance = Math.abs(volumeA + volumeB + partVolume + cut - block.volume()) / block.volume();
+        ColumnTest after = ColumnTest.overAll(c, ColumnTest.SIDE);
+        MoldHalf a = half(Half.A, c, parting.a(), volumeA, parting.columns().lockShareA(), parting);
+        MoldHalf b = half(Half.B, c, parting.b(), volumeB, parting.columns().lockShareB(), parting);
+        List<Finding> findings = new ArrayList<>(cutting.findings());
+        Transform toMold = parts.places().getFirst();
+        findings.addAll(PartingWords.findings(parting, a, b, after, balance, toMold));
+        return new MoldResult(
+                a,
+                b,
+                block.volume(),
+                partVolume,
+                cut,
+                balance,
+                after.bad(),
+                after.columns(),
+                PartingWords.used(parting),
+                cutting.cutOuts(),
+                cutting.circles(),
+                findings);
+    }
+
+    private static MoldHalf half(Half half, Complex c, int cell, double volume, double lockShare, Parting parting) {
+        boolean opens = lockShare <= LOCK_SHARE_LIMIT && !parting.isPlaneFallBack();
+        return new MoldHalf(half, c.extract(cell), volume, c.openEdges(cell), lockShare, opens);
+    }
+}
