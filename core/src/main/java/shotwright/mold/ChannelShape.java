@@ -65,7 +65,8 @@ record ChannelShape(
         // wall: distance to the side = width(x)/2 − depth · lean
         double spread = (toWidthMm - fromWidthMm) / 2 / length;
         Vec3 left = side.minus(along.times(spread)).plus(in.times(lean)).unit();
-        Vec3 right = side.negate().minus(along.times(spread)).plus(in.times(lean)).unit();
+        Vec3 right =
+                side.negate().minus(along.times(spread)).plus(in.times(lean)).unit();
         Vec3 floor = in.minus(along.times((toDepthMm - fromDepthMm) / length)).unit();
         return List.of(
                 Plane.through(fromMm.plus(side.times(fromWidthMm / 2)), left),

@@ -117,7 +117,8 @@ final class FeedTools {
 
     /** The round end of a channel, once for every place and size. */
     private void end(FeedSegment s, Half half, Vec3 at, double width, double depth, Vec3 along) {
-        if (!ends.add(String.format(Locale.ROOT, "%s %.4f %.4f %.4f %s", half, at.x(), at.y(), width, isRound(s)))) return;
+        if (!ends.add(String.format(Locale.ROOT, "%s %.4f %.4f %.4f %s", half, at.x(), at.y(), width, isRound(s))))
+            return;
         String name = name(s) + ", round end";
         if (isRound(s)) {
             BallShape ball = new BallShape(half, at, width / 2);
@@ -133,10 +134,8 @@ final class FeedTools {
     }
 
     private void gate(FeedSegment s) {
-        FeedSegment parent = feed.stream()
-                .filter(p -> p.number() == s.parent())
-                .findFirst()
-                .orElse(null);
+        FeedSegment parent =
+                feed.stream().filter(p -> p.number() == s.parent()).findFirst().orElse(null);
         double back = parent == null ? 0 : parent.to().widthMm() / 2;
         Vec3 along = s.toMm().minus(s.fromMm()).unit();
         for (Half half : s.half() == null ? Half.values() : new Half[] {s.half()}) {
@@ -144,9 +143,21 @@ final class FeedTools {
             channel(s, name(s), half, s.fromMm(), s.toMm(), fan ? 0 : back);
             if (!fan || back == 0) continue;
             ChannelShape mouth = ChannelShape.box(
-                    half, s.fromMm().minus(along.times(back)), s.fromMm(), s.from().widthMm(), s.from().depthMm(), 0, 0);
+                    half,
+                    s.fromMm().minus(along.times(back)),
+                    s.fromMm(),
+                    s.from().widthMm(),
+                    s.from().depthMm(),
+                    0,
+                    0);
             tools.add(new ConvexTool(
-                    name(s) + ", mouth", Material.FEED, half, mouth.planes(), mouth.around(), mouth.volumeMm3(), List.of()));
+                    name(s) + ", mouth",
+                    Material.FEED,
+                    half,
+                    mouth.planes(),
+                    mouth.around(),
+                    mouth.volumeMm3(),
+                    List.of()));
         }
     }
 

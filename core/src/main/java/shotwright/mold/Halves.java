@@ -44,17 +44,17 @@ public final class Halves {
      * @throws Progress.Cancelled when asked to stop
      */
     public static MoldResult make(PulledPart part, LayoutResult layout, Progress progress) {
-        PlacedParts placed = PlacedParts.of(part, layout.cavities(), progress.part(0, 0.3));
-        return new Halves(placed, layout).make(progress);
+        progress.at("placing the cavities", 0);
+        return new Halves(PlacedParts.of(part, layout.cavities()), layout).make(progress);
     }
 
     private MoldResult make(Progress progress) {
         Box3 block = block();
         requireRoom(block);
-        Parting parting = part(block, progress.part(0.3, 0.5));
+        Parting parting = part(block, progress.part(0.05, 0.3));
         double step = PartingWords.stepMm(parting);
         Cutting cutting = new Cutting(parting);
-        cutting.cut(Tools.of(layout, step, parts.meshes()), progress.part(0.5, 0.9));
+        cutting.cut(Tools.of(layout, step, parts.meshes()), progress.part(0.3, 0.9));
         progress.at("checking the halves", 0.9);
         return result(block, parting, cutting);
     }
@@ -84,12 +84,14 @@ public final class Halves {
         try {
             return Parting.of(parts.part(), parts.places(), block, planeZ, progress);
         } catch (SplitFailure f) {
-            throw new HalvesRefused(Finding.stop(
-                            "parting-crosses-itself",
-                            "The block cannot be parted round this part: its outline at the parting crosses itself."
-                                    + " The surface of the part is folded or runs through itself there.")
-                    .at(f.place())
-                    .remedy("Export the part again as one clean solid, with a coarser tessellation if it is very fine."));
+            throw new HalvesRefused(
+                    Finding.stop(
+                                    "parting-crosses-itself",
+                                    "The block cannot be parted round this part: its outline at the parting crosses itself."
+                                            + " The surface of the part is folded or runs through itself there.")
+                            .at(f.place())
+                            .remedy(
+                                    "Export the part again as one clean solid, with a coarser tessellation if it is very fine."));
         }
     }
 

@@ -70,15 +70,25 @@ final class HoleTools {
     private void fromParting(String name, Half half, Vec2 at, double diameter, double depth) {
         boolean through = depth >= thickness(half) - 1e-6;
         double deep = Math.min(depth, thickness(half));
-        add(name, half, RoundShape.cylinder(
-                in(at, half, 0), in(at, half, deep), diameter, mouthMm, through ? ChannelShape.STAND_OUT_MM : 0));
+        add(
+                name,
+                half,
+                RoundShape.cylinder(
+                        in(at, half, 0),
+                        in(at, half, deep),
+                        diameter,
+                        mouthMm,
+                        through ? ChannelShape.STAND_OUT_MM : 0));
     }
 
     /** A hole from the outer face of a half. */
     private void fromOutside(String name, Half half, Vec2 at, double diameter, double depth) {
         double face = thickness(half);
-        add(name, half, RoundShape.cylinder(
-                in(at, half, face), in(at, half, face - depth), diameter, ChannelShape.STAND_OUT_MM, 0));
+        add(
+                name,
+                half,
+                RoundShape.cylinder(
+                        in(at, half, face), in(at, half, face - depth), diameter, ChannelShape.STAND_OUT_MM, 0));
     }
 
     private void add(String name, Half half, RoundShape shape) {
@@ -126,8 +136,8 @@ final class HoleTools {
                 p.depthMm(),
                 first ? ChannelShape.STAND_OUT_MM : 0,
                 last ? ChannelShape.STAND_OUT_MM : 0);
-        tools.add(new ConvexTool(
-                name, Material.HOLE, p.half(), box.planes(), box.around(), box.volumeMm3(), List.of()));
+        tools.add(
+                new ConvexTool(name, Material.HOLE, p.half(), box.planes(), box.around(), box.volumeMm3(), List.of()));
     }
 
     private static boolean edge(double at, double size) {
@@ -142,8 +152,7 @@ final class HoleTools {
             return;
         }
         Vec3 tip = in(p.atMm(), p.half(), floor - INTO_PART_MM), outside = in(p.atMm(), p.half(), face);
-        RoundShape fitted =
-                RoundShape.cylinder(outside, tip, p.holeMm(), ChannelShape.STAND_OUT_MM, 0);
+        RoundShape fitted = RoundShape.cylinder(outside, tip, p.holeMm(), ChannelShape.STAND_OUT_MM, 0);
         double gon = fitted.volumeMm3() / fitted.fromMm().distance(tip);
         tools.add(new ConvexTool(
                 name,
@@ -171,7 +180,9 @@ final class HoleTools {
     }
 
     private static double heightAt(TriMesh m, int f, double x, double y) {
-        Vec3 a = m.cornerPoint(f, 0), u = m.cornerPoint(f, 1).minus(a), v = m.cornerPoint(f, 2).minus(a);
+        Vec3 a = m.cornerPoint(f, 0),
+                u = m.cornerPoint(f, 1).minus(a),
+                v = m.cornerPoint(f, 2).minus(a);
         double det = u.x() * v.y() - u.y() * v.x(), px = x - a.x(), py = y - a.y();
         double s = (px * v.y() - py * v.x()) / det, t = (u.x() * py - u.y() * px) / det;
         return s >= 0 && t >= 0 && s + t <= 1 ? a.z() + s * u.z() + t * v.z() : Double.NaN;

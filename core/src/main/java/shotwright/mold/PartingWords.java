@@ -30,7 +30,8 @@ final class PartingWords {
         PartingHeights h = choice.heights();
         double step = 0;
         for (int v = 0; v < choice.columns().mesh().vertexCount(); v++) {
-            if (choice.columns().isOuter(choice.columns().columnOf(v))) step = Math.max(step, Math.abs(h.at(v) - h.planeZ()));
+            if (choice.columns().isOuter(choice.columns().columnOf(v)))
+                step = Math.max(step, Math.abs(h.at(v) - h.planeZ()));
         }
         return step;
     }
@@ -41,7 +42,10 @@ final class PartingWords {
         String kind = stepMm(parting) > 0 ? "stepped with the rim" : "plane";
         if (choice.tolerance().equals(SightTolerance.LADDER.getFirst())) return kind;
         return String.format(
-                Locale.ROOT, "%s; walls leaning up to %.1f° were taken as straight", kind, choice.tolerance().leanDeg());
+                Locale.ROOT,
+                "%s; walls leaning up to %.1f° were taken as straight",
+                kind,
+                choice.tolerance().leanDeg());
     }
 
     static List<Finding> findings(
@@ -106,14 +110,17 @@ final class PartingWords {
         if (places.isEmpty()) return;
         out.add(Finding.watch(
                         "parting-contradiction",
-                        places.size() + " places look down above where they look up; the parting runs between them as well as it can.")
+                        places.size()
+                                + " places look down above where they look up; the parting runs between them as well as it can.")
                 .at(toMold.apply(places.getFirst()))
                 .remedy("Check the part's surface there for folds."));
     }
 
     private static void steep(Parting parting, List<Finding> out) {
         SteepRisers steep = SteepRisers.of(parting.complex(), parting.a(), parting.b(), RISER_DEG);
-        double least = 1e-4 * parting.complex().grain().diagonal() * parting.complex().grain().diagonal();
+        double least = 1e-4
+                * parting.complex().grain().diagonal()
+                * parting.complex().grain().diagonal();
         Vec3 place = steep.place();
         if (place == null || steep.area() < least) return;
         out.add(Finding.watch(
@@ -135,7 +142,8 @@ final class PartingWords {
         int open = a.openEdges() + b.openEdges();
         if (open > 0)
             out.add(Finding.stop(
-                    "half-not-closed", "The halves have " + open + " edges that match no other; do not cut from them."));
+                    "half-not-closed",
+                    "The halves have " + open + " edges that match no other; do not cut from them."));
         if (balance > BALANCE_LIMIT)
             out.add(Finding.stop(
                             "volumes-do-not-add-up",
@@ -147,7 +155,8 @@ final class PartingWords {
                             new Source(Source.Kind.COMPUTED, "volumes by the divergence theorem")));
         int bad = Math.max(after.bad(), parting.columns().bad());
         if (bad == 0) return;
-        String text = bad + " of " + after.columns() + " columns through the mold meet the materials in the wrong order";
+        String text =
+                bad + " of " + after.columns() + " columns through the mold meet the materials in the wrong order";
         out.add(
                 after.badShare() > Parting.BAD_SHARE_LIMIT
                         ? Finding.stop("columns-wrong", text + "; do not cut from these halves.")

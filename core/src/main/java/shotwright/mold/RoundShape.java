@@ -19,19 +19,14 @@ import shotwright.geom.Vec3;
  * @param corner unit direction across the axis in which the first corner lies
  */
 record RoundShape(
-        Vec3 fromMm,
-        Vec3 toMm,
-        double fromRadiusMm,
-        double toRadiusMm,
-        double beforeMm,
-        double afterMm,
-        Vec3 corner) {
+        Vec3 fromMm, Vec3 toMm, double fromRadiusMm, double toRadiusMm, double beforeMm, double afterMm, Vec3 corner) {
     /** How far a flat may lie below the circle it stands for. */
     static final double SAGITTA_MM = 0.004;
 
     RoundShape {
         if (!(fromRadiusMm > 0) || !(toRadiusMm > 0) || !(fromMm.distance(toMm) > 0))
-            throw new IllegalArgumentException("round: radii " + fromRadiusMm + ", " + toRadiusMm + " from " + fromMm + " to " + toMm);
+            throw new IllegalArgumentException(
+                    "round: radii " + fromRadiusMm + ", " + toRadiusMm + " from " + fromMm + " to " + toMm);
     }
 
     /** A lying one gets its first corner in the parting plane, a standing one along x. */

@@ -18,17 +18,22 @@ final class VentTools {
             Vent v = vents.get(i);
             Vec3 out = v.out().unit().atZ(0);
             Vec3 end = v.atMm().plus(out.times(v.landMm()));
-            add(tools, "vent " + (i + 1) + ", land", ChannelShape.box(
-                    v.half(), v.atMm(), end, v.widthMm(), v.depthMm(), INSIDE_MM, 0));
+            add(
+                    tools,
+                    "vent " + (i + 1) + ", land",
+                    ChannelShape.box(v.half(), v.atMm(), end, v.widthMm(), v.depthMm(), INSIDE_MM, 0));
             if (v.channelLengthMm() > 0 && v.channelDepthMm() > 0)
-                add(tools, "vent " + (i + 1) + ", channel", ChannelShape.box(
-                        v.half(),
-                        end,
-                        end.plus(out.times(v.channelLengthMm())),
-                        v.widthMm(),
-                        v.channelDepthMm(),
-                        0,
-                        ChannelShape.STAND_OUT_MM));
+                add(
+                        tools,
+                        "vent " + (i + 1) + ", channel",
+                        ChannelShape.box(
+                                v.half(),
+                                end,
+                                end.plus(out.times(v.channelLengthMm())),
+                                v.widthMm(),
+                                v.channelDepthMm(),
+                                0,
+                                ChannelShape.STAND_OUT_MM));
         }
         return tools;
     }

@@ -7,6 +7,7 @@ import shotwright.mesh.Edges;
 import shotwright.mesh.Shadow;
 import shotwright.mesh.TriMesh;
 import shotwright.mesh.pull.FacetSight;
+import shotwright.mesh.pull.PulledMesh;
 import shotwright.progress.Progress;
 import shotwright.region.Region;
 
@@ -19,7 +20,7 @@ import shotwright.region.Region;
  * @param turned the part's facets in the pulled frame, same numbers as in the file, with edges, exact shadow and what the pull sees
  * @param tree the searching tree over those facets
  */
-public record PulledPart(Part part, Vec3 pull, Transform toPulled, shotwright.mesh.pull.PulledPart turned, Bvh tree) {
+public record PulledPart(Part part, Vec3 pull, Transform toPulled, PulledMesh turned, Bvh tree) {
 
     /**
      * Turns the part, measures its shadow and looks along the pull.
@@ -34,7 +35,7 @@ public record PulledPart(Part part, Vec3 pull, Transform toPulled, shotwright.me
         Shadow shadow = Shadow.of(mesh, progress.part(0, 0.4));
         Bvh tree = Bvh.of(mesh);
         FacetSight sight = FacetSight.of(mesh, tree, shadow, progress.part(0.5, 1));
-        var turned = new shotwright.mesh.pull.PulledPart(mesh, Edges.of(mesh), shadow, sight);
+        PulledMesh turned = new PulledMesh(mesh, Edges.of(mesh), shadow, sight);
         return new PulledPart(part, unit, turn, turned, tree);
     }
 

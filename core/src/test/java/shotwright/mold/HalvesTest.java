@@ -54,8 +54,15 @@ class HalvesTest {
         assertThat(m.findings()).isEmpty();
         assertThat(m.partVolumeMm3()).isEqualTo(1000 * Math.pow(GROWN, 3), within(1e-8));
         Map<String, CutOut> cuts = byName(m);
-        for (String name : List.of("sprue 1", "vent 1, land", "vent 1, channel", "dowel 1, fixed", "dowel 2, sliding",
-                "screw 1, clearance", "screw 2, thread", "pry pocket 1")) {
+        for (String name : List.of(
+                "sprue 1",
+                "vent 1, land",
+                "vent 1, channel",
+                "dowel 1, fixed",
+                "dowel 2, sliding",
+                "screw 1, clearance",
+                "screw 2, thread",
+                "pry pocket 1")) {
             CutOut c = cuts.get(name);
             assertThat(c).as(name).isNotNull();
             assertThat(c.measuredMm3() / c.closedFormMm3()).as(name).isEqualTo(1, within(1e-10));
@@ -71,11 +78,15 @@ class HalvesTest {
     void roundHolesComeCloseToTheCircleTheyStandFor() {
         PulledPart part = box();
         MoldResult m = make(part, SampleLayout.of(part, 1, 2));
-        ExactCircle dowel = m.circles().stream().filter(c -> c.name().equals("dowel 1, fixed")).findFirst().orElseThrow();
+        ExactCircle dowel = m.circles().stream()
+                .filter(c -> c.name().equals("dowel 1, fixed"))
+                .findFirst()
+                .orElseThrow();
         assertThat(dowel.diameterMm()).isEqualTo(6);
         assertThat(dowel.half()).isEqualTo(Half.B);
         assertThat(dowel.axis().z()).isEqualTo(-1);
-        double cylinder = Math.PI * 9 * 10, gon = byName(m).get("dowel 1, fixed").measuredMm3();
+        double cylinder = Math.PI * 9 * 10,
+                gon = byName(m).get("dowel 1, fixed").measuredMm3();
         // flats no deeper than 0.004 mm take less than 2 · 0.004 / r of the section
         assertThat(gon).isLessThan(cylinder).isGreaterThan(cylinder * (1 - 2 * 0.004 / 3));
         double r = 3;
@@ -90,7 +101,8 @@ class HalvesTest {
         MoldResult m = make(part, l);
         Block b = l.block();
         for (CutOut c : m.cutOuts()) assertThat(c.measuredMm3()).isPositive();
-        assertThat(m.a().volumeMm3()).isLessThan(b.widthMm() * b.heightMm() * b.thicknessAMm() - 2 * 600 * Math.pow(GROWN, 3));
+        assertThat(m.a().volumeMm3())
+                .isLessThan(b.widthMm() * b.heightMm() * b.thicknessAMm() - 2 * 600 * Math.pow(GROWN, 3));
         assertThat(m.a().volumeMm3() + m.b().volumeMm3() + m.cutVolumeMm3() + m.partVolumeMm3())
                 .isEqualTo(b.volumeMm3(), within(1e-6));
         assertThat(m.a().mesh().box().min().z()).isEqualTo(0, within(1e-12));
@@ -101,7 +113,8 @@ class HalvesTest {
     @Test
     void aPinHoleEndsAtTheCavityAndIsRelievedBelow() {
         PulledPart part = box();
-        LayoutResult l = SampleLayout.withPin(SampleLayout.of(part, 1, 2), new PinPlace(new Vec2(3, 1), Half.B, 3, 3.01, 7.5, 3.5));
+        LayoutResult l = SampleLayout.withPin(
+                SampleLayout.of(part, 1, 2), new PinPlace(new Vec2(3, 1), Half.B, 3, 3.01, 7.5, 3.5));
         MoldResult m = make(part, l);
         CutOut pin = byName(m).get("pin 1"), relief = byName(m).get("pin 1, relief");
         double floor = 2 * GROWN, face = l.block().thicknessBMm();
@@ -114,13 +127,24 @@ class HalvesTest {
     @Test
     void anUndercutLocksItsHalfAndSaysWhere() {
         TriMesh channel = Solids.prism(
-                        Region.of(List.of(
-                                new Vec2(0, 0), new Vec2(20, 0), new Vec2(20, 2), new Vec2(4, 2),
-                                new Vec2(4, 6), new Vec2(20, 6), new Vec2(20, 8), new Vec2(0, 8))), 0, 10);
+                Region.of(List.of(
+                        new Vec2(0, 0),
+                        new Vec2(20, 0),
+                        new Vec2(20, 2),
+                        new Vec2(4, 2),
+                        new Vec2(4, 6),
+                        new Vec2(20, 6),
+                        new Vec2(20, 8),
+                        new Vec2(0, 8))),
+                0,
+                10);
         PulledPart part = SampleLayout.part("channel", channel, Vec3.Y);
         MoldResult m = make(part, SampleLayout.of(part, 1, SampleLayout.plane(part)));
         assertThat(m.a().canOpen() && m.b().canOpen()).isFalse();
-        Finding f = m.findings().stream().filter(x -> x.code().equals("half-cannot-open")).findFirst().orElseThrow();
+        Finding f = m.findings().stream()
+                .filter(x -> x.code().equals("half-cannot-open"))
+                .findFirst()
+                .orElseThrow();
         assertThat(f.atMm()).isNotNull();
         assertThat(f.value()).isEqualTo(80.0, within(0.5));
         PulledPart upright = SampleLayout.part("channel", channel, Vec3.Z);
@@ -133,7 +157,8 @@ class HalvesTest {
     void aBlockThatIsTooSmallIsRefused() {
         PulledPart part = box();
         LayoutResult l = SampleLayout.of(part, 1, 2);
-        LayoutResult thin = SampleLayout.withBlock(l, new Block(l.block().widthMm(), l.block().heightMm(), 2, 20, "a", "b", 2));
+        LayoutResult thin = SampleLayout.withBlock(
+                l, new Block(l.block().widthMm(), l.block().heightMm(), 2, 20, "a", "b", 2));
         assertThatThrownBy(() -> Halves.make(part, thin, Progress.SILENT))
                 .isInstanceOf(HalvesRefused.class)
                 .hasMessageContaining("comes out of the block by 1.0");

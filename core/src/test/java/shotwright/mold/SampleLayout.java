@@ -44,12 +44,13 @@ public final class SampleLayout {
     public static PulledPart part(String name, TriMesh mesh, Vec3 pull) {
         MassProperties mass = MassProperties.of(mesh);
         Tolerance tolerance = Tolerance.ofDiagonal(mass.box().diagonal());
-        return PulledPart.of(new Part(name, name + ".stl", LengthUnit.MM, mesh, mass, tolerance), pull, Progress.SILENT);
+        return PulledPart.of(
+                new Part(name, name + ".stl", LengthUnit.MM, mesh, mass, tolerance), pull, Progress.SILENT);
     }
 
     /** The best plane of a part, pulled frame. */
     public static double plane(PulledPart part) {
-        PulledMesh m = PulledMesh.of(part.mesh(), part.exactShadow(), Progress.SILENT);
+        PulledMesh m = part.turned();
         FacetSight sight = m.sight();
         Sight[] s = sight.at(SightTolerance.LADDER.getFirst());
         return PartingHeights.bestPlane(Columns.of(m.mesh(), s, m.shadow()), s, m.edges(), 0.1);
@@ -67,8 +68,16 @@ public final class SampleLayout {
         List<FeedSegment> feed = new ArrayList<>();
         List<Vent> vents = new ArrayList<>();
         Section runner = new Section(Shape.TRAPEZOID, 4, 3, 10), gate = new Section(Shape.RECTANGLE, 2, 0.8, 0);
-        feed.add(new FeedSegment(1, 0, 0, Kind.SPRUE, new Vec3(0, high / 2, 0), new Vec3(0, runnerY, 0), null,
-                Section.round(6), Section.round(4.5)));
+        feed.add(new FeedSegment(
+                1,
+                0,
+                0,
+                Kind.SPRUE,
+                new Vec3(0, high / 2, 0),
+                new Vec3(0, runnerY, 0),
+                null,
+                Section.round(6),
+                Section.round(4.5)));
         for (int i = 0; i < cavities; i++) {
             double x = (i - (cavities - 1) / 2.0) * pitch, shift = -(lo.x() + hi.x()) / 2 * k + x;
             Transform place = Transform.scale(k, k, k)
@@ -77,18 +86,47 @@ public final class SampleLayout {
             Vec3 wall = place.apply(top.atZ(planeZ));
             Vec3 end = new Vec3(wall.x(), wall.y() + 1, 0);
             int n = feed.size() + 1;
-            feed.add(new FeedSegment(n, 1, 0, Kind.RUNNER, new Vec3(0, runnerY, 0), new Vec3(wall.x(), runnerY, 0), Half.B, runner, runner));
-            feed.add(new FeedSegment(n + 1, n, i + 1, Kind.RUNNER, new Vec3(wall.x(), runnerY, 0), end, Half.B, runner, runner));
-            feed.add(new FeedSegment(n + 2, n + 1, i + 1, Kind.GATE, end, new Vec3(end.x(), wall.y() - 0.3, 0), Half.B, gate, gate));
-            vents.add(new Vent(new Vec3(place.apply(bottomOfShadow(part).atZ(planeZ)).x(), place.apply(bottomOfShadow(part).atZ(planeZ)).y(), 0),
-                    new Vec2(0, -1), Half.A, 4, 0.02, 1.5, 0.5, high / 2 + place.apply(bottomOfShadow(part).atZ(planeZ)).y() - 1.5, "end of flow"));
+            feed.add(new FeedSegment(
+                    n,
+                    1,
+                    0,
+                    Kind.RUNNER,
+                    new Vec3(0, runnerY, 0),
+                    new Vec3(wall.x(), runnerY, 0),
+                    Half.B,
+                    runner,
+                    runner));
+            feed.add(new FeedSegment(
+                    n + 1, n, i + 1, Kind.RUNNER, new Vec3(wall.x(), runnerY, 0), end, Half.B, runner, runner));
+            feed.add(new FeedSegment(
+                    n + 2, n + 1, i + 1, Kind.GATE, end, new Vec3(end.x(), wall.y() - 0.3, 0), Half.B, gate, gate));
+            vents.add(new Vent(
+                    new Vec3(
+                            place.apply(bottomOfShadow(part).atZ(planeZ)).x(),
+                            place.apply(bottomOfShadow(part).atZ(planeZ)).y(),
+                            0),
+                    new Vec2(0, -1),
+                    Half.A,
+                    4,
+                    0.02,
+                    1.5,
+                    0.5,
+                    high / 2 + place.apply(bottomOfShadow(part).atZ(planeZ)).y() - 1.5,
+                    "end of flow"));
         }
         double tA = (hi.z() - planeZ) * k + 15, tB = (planeZ - lo.z()) * k + 15;
         return result(wide, high, tA, tB, planeZ, places, feed, vents);
     }
 
-    private static LayoutResult result(double wide, double high, double tA, double tB, double planeZ,
-            List<Cavity> places, List<FeedSegment> feed, List<Vent> vents) {
+    private static LayoutResult result(
+            double wide,
+            double high,
+            double tA,
+            double tB,
+            double planeZ,
+            List<Cavity> places,
+            List<FeedSegment> feed,
+            List<Vent> vents) {
         List<DowelPlace> dowels = List.of(
                 new DowelPlace("d6", new Vec2(wide / 2 - 8, high / 2 - 8), 6, Half.B, 10, 6, 8, 6.0, 6.01, "H7/m6"),
                 new DowelPlace("d6", new Vec2(-wide / 2 + 8, -high / 2 + 8), 6, Half.B, 10, 6, 8, 6.0, 6.01, "H7/m6"));
@@ -97,10 +135,26 @@ public final class SampleLayout {
                 new ScrewPlace("M5", new Vec2(wide / 2 - 8, -high / 2 + 8), Half.A, 5.5, 9.5, 5.5, 4.2, 10));
         List<PryRelief> pry = List.of(new PryRelief(new Vec2(-wide / 2, -7), new Vec2(-wide / 2 + 5, 7), Half.B, 2));
         Release release = new Release(Half.B, 10, 20, 20, Release.By.HAND, "by hand", List.of());
-        return new LayoutResult(SHRINK, SHRINK, SHRINK,
+        return new LayoutResult(
+                SHRINK,
+                SHRINK,
+                SHRINK,
                 new PartingChoice(PartingChoice.Kind.PLANE, planeZ, planeZ, planeZ, "test", List.of()),
-                places, LayoutResult.NozzleEntry.PARTING_EDGE, new Vec3(0, high / 2, 0), feed, List.of(), List.of(), vents, dowels, screws,
-                pry, release, List.of(), new Block(wide, high, tA, tB, "a", "b", 2), List.of(), List.of());
+                places,
+                LayoutResult.NozzleEntry.PARTING_EDGE,
+                new Vec3(0, high / 2, 0),
+                feed,
+                List.of(),
+                List.of(),
+                vents,
+                dowels,
+                screws,
+                pry,
+                release,
+                List.of(),
+                new Block(wide, high, tA, tB, "a", "b", 2),
+                List.of(),
+                List.of());
     }
 
     private static Vec2 topOfShadow(PulledPart part) {
@@ -113,24 +167,63 @@ public final class SampleLayout {
 
     /** Middle of the outermost points of the shadow along y. */
     private static Vec2 extreme(PulledPart part, int sign) {
-        List<Vec2> all = part.shadow().exteriors().stream().flatMap(List::stream).toList();
+        List<Vec2> all =
+                part.shadow().exteriors().stream().flatMap(List::stream).toList();
         double y = all.stream().mapToDouble(p -> sign * p.y()).max().orElseThrow();
         double[] x = all.stream()
                 .filter(p -> sign * p.y() > y - 1e-9)
                 .mapToDouble(Vec2::x)
                 .toArray();
-        return new Vec2((Arrays.stream(x).min().orElseThrow() + Arrays.stream(x).max().orElseThrow()) / 2, sign * y);
+        return new Vec2(
+                (Arrays.stream(x).min().orElseThrow() + Arrays.stream(x).max().orElseThrow()) / 2, sign * y);
     }
 
     static LayoutResult withPin(LayoutResult l, PinPlace pin) {
         Release r = l.release();
-        Release with = new Release(r.keepsPart(), r.gripNA(), r.gripNB(), r.ejectionForceN(), Release.By.PINS, r.words(), List.of(pin));
-        return new LayoutResult(l.shrinkX(), l.shrinkY(), l.shrinkZ(), l.parting(), l.cavities(), l.entry(), l.nozzleMm(), l.feed(),
-                l.gates(), l.candidates(), l.vents(), l.dowels(), l.screws(), l.pry(), with, l.strength(), l.block(), l.decisions(), l.findings());
+        Release with = new Release(
+                r.keepsPart(), r.gripNA(), r.gripNB(), r.ejectionForceN(), Release.By.PINS, r.words(), List.of(pin));
+        return new LayoutResult(
+                l.shrinkX(),
+                l.shrinkY(),
+                l.shrinkZ(),
+                l.parting(),
+                l.cavities(),
+                l.entry(),
+                l.nozzleMm(),
+                l.feed(),
+                l.gates(),
+                l.candidates(),
+                l.vents(),
+                l.dowels(),
+                l.screws(),
+                l.pry(),
+                with,
+                l.strength(),
+                l.block(),
+                l.decisions(),
+                l.findings());
     }
 
     static LayoutResult withBlock(LayoutResult l, Block block) {
-        return new LayoutResult(l.shrinkX(), l.shrinkY(), l.shrinkZ(), l.parting(), l.cavities(), l.entry(), l.nozzleMm(), l.feed(),
-                l.gates(), l.candidates(), l.vents(), l.dowels(), l.screws(), l.pry(), l.release(), l.strength(), block, l.decisions(), l.findings());
+        return new LayoutResult(
+                l.shrinkX(),
+                l.shrinkY(),
+                l.shrinkZ(),
+                l.parting(),
+                l.cavities(),
+                l.entry(),
+                l.nozzleMm(),
+                l.feed(),
+                l.gates(),
+                l.candidates(),
+                l.vents(),
+                l.dowels(),
+                l.screws(),
+                l.pry(),
+                l.release(),
+                l.strength(),
+                block,
+                l.decisions(),
+                l.findings());
     }
 }

@@ -262,7 +262,12 @@ public final class Complex {
 
     private void copyFacet(Complex from, int f) {
         int n = addFacet(
-                from.tri[3 * f], from.tri[3 * f + 1], from.tri[3 * f + 2], from.front[f], from.behind[f], from.source[f]);
+                from.tri[3 * f],
+                from.tri[3 * f + 1],
+                from.tri[3 * f + 2],
+                from.front[f],
+                from.behind[f],
+                from.source[f]);
         pin[n] = from.pin[f];
     }
 

@@ -58,6 +58,14 @@ public final class FacetSight {
         return hits >= 2;
     }
 
+    /** The same sight for a mesh with the same facets, grown along the axes: that neither hides nor shows anything. */
+    public FacetSight carriedOver(TriMesh grown) {
+        if (grown.facetCount() != mesh.facetCount())
+            throw new IllegalArgumentException(
+                    "mesh: " + grown.facetCount() + " facets where " + mesh.facetCount() + " were looked at");
+        return new FacetSight(grown, blocked, cast);
+    }
+
     /** False when the areas showed that nothing is hidden. */
     public boolean raysWereCast() {
         return cast;

@@ -91,14 +91,17 @@ class RealPartsPartingTest {
         Random random = new Random(name.hashCode());
         for (int i = 0; i < 3; i++) {
             double scale = Math.pow(10, random.nextDouble(-2, 2));
-            Vec3 shift = new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).times(30 * scale);
-            Transform there = Transform.turn(new Vec3(random.nextGaussian(), random.nextGaussian(), 0.3).unit(), random.nextDouble(3))
+            Vec3 shift =
+                    new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).times(30 * scale);
+            Transform there = Transform.turn(
+                            new Vec3(random.nextGaussian(), random.nextGaussian(), 0.3).unit(), random.nextDouble(3))
                     .then(Transform.scale(scale, scale, scale))
                     .then(Transform.translate(shift));
             TriMesh turned = rounded(mesh.transform(there)).transform(there.inverse());
             PulledMesh pulled = PulledMesh.of(turned, Progress.SILENT);
             Transform place = Transform.turnZ(random.nextDouble(6));
-            Parting p = Parting.of(pulled, List.of(place), turned.transform(place).box().grow(10), Double.NaN, Progress.SILENT);
+            Parting p = Parting.of(
+                    pulled, List.of(place), turned.transform(place).box().grow(10), Double.NaN, Progress.SILENT);
             assertThat(p.isPlaneFallBack()).as("seed %s, run %d", name, i).isFalse();
             assertThat(p.isSound()).isTrue();
         }
