@@ -40,7 +40,10 @@ record PlacedParts(PulledMesh part, Vec3 scale, List<Transform> places) {
         TriMesh grown = part.mesh().transform(grow);
         // growing along the axes hides and shows nothing, so what the pull sees is carried over
         PulledMesh pulled = new PulledMesh(
-                grown, Edges.of(grown), grown(part.exactShadow(), scale), part.sight().carriedOver(grown));
+                grown,
+                Edges.of(grown),
+                grown(part.exactShadow(), scale),
+                part.sight().carriedOver(grown));
         return new PlacedParts(
                 pulled,
                 scale,
