@@ -1,5 +1,7 @@
 package shotwright.drawing;
 
+import java.util.stream.IntStream;
+
 /**
  * Draws outlines and edges into a raster: borders against the ground, steps in depth (surface in front of surface), and given edges where
  * they are not hidden.
@@ -16,13 +18,13 @@ final class Outliner {
         int w = raster.width, h = raster.height;
         double border = borderWidth * raster.fine, step = stepWidth * raster.fine;
         byte[] found = new byte[w * h];
-        for (int j = 0; j < h; j++) {
+        IntStream.range(0, h).parallel().forEach(j -> {
             for (int i = 0; i < w; i++) {
-                int p = j * w + i;
-                if (i + 1 < w) found[p] = (byte) Math.max(found[p], kind(p, p + 1, raster.slopeX));
-                if (j + 1 < h) found[p] = (byte) Math.max(found[p], kind(p, p + w, raster.slopeY));
+                int p = j * w + i, kind = i + 1 < w ? kind(p, p + 1, raster.slopeX) : 0;
+                if (j + 1 < h) kind = Math.max(kind, kind(p, p + w, raster.slopeY));
+                found[p] = (byte) kind;
             }
-        }
+        });
         for (int pass = 1; pass <= 2; pass++) {
             for (int p = 0; p < found.length; p++) {
                 if (found[p] == pass) raster.dot(p % w + 1.0, p / w + 1.0, pass == 2 ? border : step, colour);

@@ -1,7 +1,9 @@
 package shotwright.drawing;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A depth buffer with colours: the nearest surface at every fine pixel, {@code fine} × {@code fine} of them to a pixel of the picture. Fine
@@ -120,8 +122,8 @@ final class Raster {
     BufferedImage image() {
         int w = width / fine, h = height / fine, n = fine * fine;
         BufferedImage out = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
-        int[] row = new int[w];
-        for (int j = 0; j < h; j++) {
+        int[] pixels = ((DataBufferInt) out.getRaster().getDataBuffer()).getData();
+        IntStream.range(0, h).parallel().forEach(j -> {
             for (int i = 0; i < w; i++) {
                 int r = n / 2, g = n / 2, b = n / 2;
                 for (int q = 0; q < fine; q++) {
@@ -133,10 +135,9 @@ final class Raster {
                         b += c & 255;
                     }
                 }
-                row[i] = r / n << 16 | g / n << 8 | b / n;
+                pixels[j * w + i] = r / n << 16 | g / n << 8 | b / n;
             }
-            out.setRGB(0, j, w, 1, row, 0, w);
-        }
+        });
         return out;
     }
 }
