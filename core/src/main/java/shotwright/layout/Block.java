@@ -10,6 +10,8 @@ package shotwright.layout;
  * @param stockA id of the bar or plate half A is sawn from
  * @param stockB id of the bar or plate half B is sawn from
  * @param sawAllowanceMm added to each sawn length for kerf and cleaning up
+ * @param riseAMm how far cores of half A stand out of its parting face; its blank is that much thicker
+ * @param riseBMm how far cores of half B stand out of its parting face
  */
 public record Block(
         double widthMm,
@@ -18,7 +20,21 @@ public record Block(
         double thicknessBMm,
         String stockA,
         String stockB,
-        double sawAllowanceMm) {
+        double sawAllowanceMm,
+        double riseAMm,
+        double riseBMm) {
+    /** A block without standing cores. */
+    public Block(
+            double widthMm,
+            double heightMm,
+            double thicknessAMm,
+            double thicknessBMm,
+            String stockA,
+            String stockB,
+            double sawAllowanceMm) {
+        this(widthMm, heightMm, thicknessAMm, thicknessBMm, stockA, stockB, sawAllowanceMm, 0, 0);
+    }
+
     public double volumeMm3() {
         return widthMm * heightMm * (thicknessAMm + thicknessBMm);
     }

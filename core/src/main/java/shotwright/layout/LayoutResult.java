@@ -91,6 +91,30 @@ public record LayoutResult(
         findings = List.copyOf(findings);
     }
 
+    /** The same with what has to be said. */
+    public LayoutResult withFindings(List<Finding> newFindings) {
+        return new LayoutResult(
+                shrinkX,
+                shrinkY,
+                shrinkZ,
+                parting,
+                cavities,
+                entry,
+                nozzleMm,
+                feed,
+                gates,
+                candidates,
+                vents,
+                dowels,
+                screws,
+                pry,
+                release,
+                strength,
+                block,
+                decisions,
+                newFindings);
+    }
+
     /** Volume of all feed pieces, mm³ (their own closed forms; overlaps at joints counted twice). */
     public double feedVolumeMm3() {
         return feed.stream().mapToDouble(FeedSegment::volumeMm3).sum();

@@ -8,6 +8,15 @@ package shotwright.layout.gate;
 public final class EdgeGateSize {
     private EdgeGateSize() {}
 
+    /** The constant n of a resin family by its id on the rack; families the rule does not name count as 0.7. */
+    public static double resinFactor(String resinId) {
+        String family = resinId.toLowerCase(java.util.Locale.ROOT);
+        if (family.startsWith("pe-") || family.endsWith("ps") || family.equals("abs") || family.equals("san"))
+            return 0.6;
+        if (family.equals("pmma") || family.startsWith("pa")) return 0.8;
+        return family.startsWith("pvc") ? 0.9 : 0.7;
+    }
+
     /** Gate depth h = n·t, mm. */
     public static double depthMm(double resinFactor, double wallMm) {
         return resinFactor * wallMm;

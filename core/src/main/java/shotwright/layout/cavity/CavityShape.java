@@ -1,0 +1,80 @@
+package shotwright.layout.cavity;
+
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import shotwright.geom.Box3;
+import shotwright.geom.Transform;
+import shotwright.geom.Vec2;
+import shotwright.geom.Vec3;
+import shotwright.layout.Half;
+import shotwright.mesh.Bvh;
+import shotwright.mesh.TriMesh;
+import shotwright.region.Region;
+
+/**
+ * One cavity before it is placed: the part with its shrink, pull = +z, parting plane at z = 0, the centre of its shadow at x = y = 0.
+ *
+ * @param fromPulled from the pulled frame of the unscaled part to this frame
+ * @param tree the facets, searchable
+ * @param shadow the exact outline seen along the pull
+ */
+public record CavityShape(Transform fromPulled, Bvh tree, Region shadow) {
+
+    /**
+     * Scales and shifts a pulled part.
+     *
+     * @param mesh the part in the pulled frame
+     * @param shadow its shadow in that frame
+     * @param partingZMm height of the parting plane in that frame
+     * @param factors mold size over part size along x, y and z
+     */
+    public static CavityShape of(TriMesh mesh, Region shadow, double partingZMm, Vec3 factors) {
+        AffineTransformation grow = AffineTransformation.scaleInstance(factors.x(), factors.y());
+        Region grown = Region.of(grow.transform(shadow.geometry()));
+        Vec2 c = grown.centroid();
+        Transform t = Transform.scale(factors.x(), factors.y(), factors.z())
+                .then(Transform.translate(new Vec3(-c.x(), -c.y(), -partingZMm * factors.z())));
+        return new CavityShape(t, Bvh.of(mesh.transform(t)), grown.move(c.times(-1)));
+    }
+
+    public TriMesh mesh() {
+        return tree.mesh();
+    }
+
+    public Box3 box() {
+        return mesh().box();
+    }
+
+    /** Depth of the cavity in half A. */
+    public double depthAMm() {
+        return Math.max(0, box().max().z());
+    }
+
+    /** Depth of the cavity in half B. */
+    public double depthBMm() {
+        return Math.max(0, -box().min().z());
+    }
+
+    /** How far cores of a half stand out of its parting face: the farthest face of the part that this half forms beyond the plane. */
+    public double riseMm(Half half) {
+        double rise = 0;
+        TriMesh m = mesh();
+        for (int f = 0; f < m.facetCount(); f++) {
+            double nz = m.doubleAreaNormal(f).z() * half.sign();
+            if (nz <= 0 || nz * nz < 0.01 * m.doubleAreaNormal(f).dot(m.doubleAreaNormal(f))) continue;
+            for (int k = 0; k < 3; k++)
+                rise = Math.max(rise, -half.sign() * m.cornerPoint(f, k).z());
+        }
+        return rise;
+    }
+
+    /** The outer outline of the largest piece, counter-clockwise. */
+    public List<Vec2> outline() {
+        return shadow.pieces().stream()
+                .max(Comparator.comparingDouble(Region::area))
+                .orElseThrow(() -> new IllegalArgumentException("shadow: is empty"))
+                .exteriors()
+                .getFirst();
+    }
+}

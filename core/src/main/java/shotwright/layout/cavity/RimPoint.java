@@ -1,0 +1,33 @@
+package shotwright.layout.cavity;
+
+import shotwright.geom.Vec2;
+import shotwright.layout.Half;
+
+/**
+ * A point on the outer parting loop.
+ *
+ * @param index number round the loop
+ * @param alongMm way round the loop to here
+ * @param at the point, cavity frame
+ * @param out unit direction away from the part, in the parting plane
+ * @param half the half in which the part's wall stands next to the parting plane here; B when it stands in both
+ * @param wallMm the thinner of the wall across the rim and the part's height at the rim; 0 when no wall stands here
+ * @param heightMm height of that wall in that half: the deepest a gate can open
+ * @param insetMm how far inside the loop the wall begins just off the parting plane
+ * @param bulgeMm how far the loop bulges out (above zero) or in (below zero) over 3 mm to either side; 0 where it is straight
+ */
+public record RimPoint(
+        int index,
+        double alongMm,
+        Vec2 at,
+        Vec2 out,
+        Half half,
+        double wallMm,
+        double heightMm,
+        double insetMm,
+        double bulgeMm) {
+    /** A gate or vent can be cut here. */
+    public boolean reachable() {
+        return wallMm > 0;
+    }
+}
