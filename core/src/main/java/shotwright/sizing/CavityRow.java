@@ -1,0 +1,50 @@
+package shotwright.sizing;
+
+/**
+ * What a number of cavities would mean on our press.
+ *
+ * @param cavitiesCount how many up
+ * @param chosen true for the number taken
+ * @param verdict what the press says
+ * @param clampNeededKn clamp
+ * @param shotG shot with feed
+ * @param moldWidthMm block across the press
+ * @param moldHeightMm block along y
+ * @param cycleS cycle
+ * @param partsPerH good parts an hour when all goes well
+ * @param moldPrice neutral money for the mold
+ * @param pricePerPart neutral money per part at the quantity, mold share included
+ * @param breakEvenCount quantity from which it is cheaper than the row before; 0 when never or for the first row
+ * @param words why, or why not
+ */
+public record CavityRow(
+        int cavitiesCount,
+        boolean chosen,
+        Verdict verdict,
+        double clampNeededKn,
+        double shotG,
+        double moldWidthMm,
+        double moldHeightMm,
+        double cycleS,
+        double partsPerH,
+        double moldPrice,
+        double pricePerPart,
+        int breakEvenCount,
+        String words) {
+    CavityRow taken(boolean newChosen, int newBreakEven, String newWords) {
+        return new CavityRow(
+                cavitiesCount,
+                newChosen,
+                verdict,
+                clampNeededKn,
+                shotG,
+                moldWidthMm,
+                moldHeightMm,
+                cycleS,
+                partsPerH,
+                moldPrice,
+                pricePerPart,
+                newBreakEven,
+                newWords);
+    }
+}
