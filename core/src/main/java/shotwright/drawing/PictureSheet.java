@@ -38,8 +38,9 @@ final class PictureSheet {
         BufferedImage image = p.image();
         paper.fillBox(0, 0, w, h, scene.ground());
         paper.pixels(image, 0, 0, w, high);
-        callouts(p, w, high, k);
-        opening(4.5, 4);
+        Vec2 corner = freeCorner(image, w, high, k);
+        opening(corner.x(), corner.y());
+        callouts(p, w, high, k, corner);
         String caption = scene.caption().isEmpty() ? scene.view().name() : scene.caption();
         double base = high + 5;
         double scaleRight = scale(p.projection().scale() * 25.4 / dpi, w - 4, base);
@@ -53,6 +54,24 @@ final class PictureSheet {
         int n = words.length();
         while (n > 1 && Typeface.width(words.substring(0, n) + "…", Letter.SMALL) > room) n--;
         return words.substring(0, n).strip() + "…";
+    }
+
+    /** Where the opening arrow covers nothing: the first free corner, upper left when none is. */
+    private Vec2 freeCorner(BufferedImage image, double w, double high, double k) {
+        double wide = 13, tall = 11;
+        List<Vec2> corners = List.of(
+                new Vec2(4.5, 4),
+                new Vec2(w - wide - 2, 4),
+                new Vec2(4.5, high - tall - 2),
+                new Vec2(w - wide - 2, high - tall - 2));
+        for (Vec2 c : corners) {
+            boolean free = true;
+            for (int y = (int) ((c.y() - 1) * k); y < Math.min(image.getHeight(), (c.y() + tall) * k); y++)
+                for (int x = (int) ((c.x() - 2) * k); free && x < Math.min(image.getWidth(), (c.x() + wide) * k); x++)
+                    free = (image.getRGB(x, Math.max(0, y)) & 0xffffff) == scene.ground();
+            if (free) return c;
+        }
+        return corners.getFirst();
     }
 
     /** An arrow along the opening direction; a ring with a dot or a cross when it points at the eye or away. */
@@ -90,7 +109,7 @@ final class PictureSheet {
 
     private record Placed(Callout callout, Vec2 point, boolean seen) {}
 
-    private void callouts(Picture p, double w, double high, double k) {
+    private void callouts(Picture p, double w, double high, double k, Vec2 corner) {
         List<Placed> left = new ArrayList<>(), right = new ArrayList<>();
         int most = (int) Math.max(1, Math.floor((high - 18) / STEP));
         List<Placed> all = new ArrayList<>();
@@ -102,15 +121,16 @@ final class PictureSheet {
             List<Placed> wanted = toLeft ? left : right, other = toLeft ? right : left;
             (wanted.size() < most || other.size() >= most ? wanted : other).add(q);
         }
-        column(left, 6, high, 17);
-        column(right, w - 6, high, 6);
+        boolean above = corner.y() < high / 2, atLeft = corner.x() < w / 2;
+        column(left, 6, above && atLeft ? 17 : 6, above || !atLeft ? high - 4 : high - 18);
+        column(right, w - 6, above && !atLeft ? 17 : 6, above || atLeft ? high - 4 : high - 18);
     }
 
     /** Spreads circles along a margin in the order of what they point at, each as near to its own height as the others allow. */
-    private void column(List<Placed> side, double x, double high, double top) {
+    private void column(List<Placed> side, double x, double top, double bottom) {
         side.sort(Comparator.comparingDouble(q -> q.point().y()));
         List<Double> wanted = side.stream().map(q -> q.point().y() - 3).toList();
-        double[] y = Spread.along(wanted, STEP, top, high - 4);
+        double[] y = Spread.along(wanted, STEP, top, bottom);
         uncross(side, x, y);
         for (int i = 0; i < y.length; i++) {
             Placed q = side.get(i);
