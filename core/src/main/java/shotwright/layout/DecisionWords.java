@@ -71,7 +71,7 @@ final class DecisionWords {
                                         ? f(" and 0.15 %% for each mm of wall above 2 mm (wall %.1f mm)", in.wallMm())
                                         : "")
                                 + "; hold pressure moves it by about 0.1 % per 10 MPa; a mold dimension is the part's over 1 − shrink",
-                "shrink");
+                "layout.shrinkPercent");
     }
 
     private void parting() {
@@ -80,7 +80,7 @@ final class DecisionWords {
                 "parting line",
                 f("%s at %.2f mm", p.kind() == PartingChoice.Kind.PLANE ? "plane" : "stepped", p.pulledZMm()),
                 p.reason(),
-                "partingZMm");
+                "layout.partingZMm");
     }
 
     private void cavities() {
@@ -107,13 +107,13 @@ final class DecisionWords {
                         ? "place set by hand; "
                         : f("best of %d places; ", plan.entrance.candidates().size()))
                 + p.reason();
-        say("gate", kind + " " + where, reason, "gate.atMm");
+        say("gate", kind + " " + where, reason, "layout.gateAtMm");
     }
 
     private void gateSize() {
         GateSizing.Size s = plan.entrance.size();
         if (plan.direct()) {
-            say("gate size", f("Ø%.1f mm at the foot", s.widthMm()), s.reason(), "gate.widthMm");
+            say("gate size", f("Ø%.1f mm at the foot", s.widthMm()), s.reason(), "layout.gateWidthMm");
             return;
         }
         double n = in.melt().gateFactor();
@@ -127,7 +127,7 @@ final class DecisionWords {
                                 s.largestDepthMm(),
                                 EdgeGateSize.widthMm(n, basis.surfaceMm2()),
                                 EdgeGateSize.depthMm(n, plan.entrance.place().wallMm())),
-                "gate.widthMm");
+                "layout.gateWidthMm");
     }
 
     private void feed() {
@@ -173,7 +173,7 @@ final class DecisionWords {
                         f("trapezoid %.1f wide, %.1f deep, %.0f°", s.widthMm(), s.depthMm(), s.wallDraftDeg());
                     case RECTANGLE -> f("%.1f × %.1f mm", s.widthMm(), s.depthMm());
                 };
-        say("runner", shape + f(", %.1f mm long", plan.runnerLengthMm), plan.runner.reason(), "runnerMm");
+        say("runner", shape + f(", %.1f mm long", plan.runnerLengthMm), plan.runner.reason(), "layout.runnerMm");
     }
 
     private void slug() {
@@ -225,7 +225,7 @@ final class DecisionWords {
                         air / 1000,
                         flow / 1000,
                         VentFlow.trappedAirC(27, 30)),
-                "ventsAtMm");
+                "");
     }
 
     private void dowels() {
@@ -235,7 +235,7 @@ final class DecisionWords {
                 "dowels",
                 f("two Ø%.0f, %.1f mm proud", d.diameterMm(), d.proudMm()),
                 d.fit() + "; one stands 4 mm off the diagonal, so that the halves close one way only",
-                "dowel");
+                "layout.dowel");
     }
 
     private void screws() {
@@ -250,7 +250,7 @@ final class DecisionWords {
     }
 
     private void release(Release r) {
-        say("part stays on", "half " + r.keepsPart(), r.words(), "keepsPart");
+        say("part stays on", "half " + r.keepsPart(), r.words(), "layout.keepsPart");
     }
 
     private void block() {
@@ -279,6 +279,6 @@ final class DecisionWords {
                         a != null ? a.name() : "no bar on the rack",
                         b != null ? b.name() : "no bar on the rack",
                         axis),
-                "stock");
+                "material");
     }
 }

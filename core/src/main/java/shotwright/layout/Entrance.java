@@ -73,6 +73,7 @@ record Entrance(
             size = GateSizing.judge(
                     new GateSizing.Task(
                             task.wallMm(),
+                            task.packedWallMm(),
                             task.heightMm(),
                             task.cavitySurfaceMm2(),
                             task.flowMm3PerS(),
@@ -119,6 +120,7 @@ record Entrance(
         double perimeter = b.rim().lengthMm();
         return new GateSizing.Task(
                 place.wallMm(),
+                Math.min(place.wallMm(), b.in().wallMm()),
                 place.rim() != null ? Math.max(place.rim().heightMm(), 0.4) : place.wallMm(),
                 b.surfaceMm2(),
                 b.flowMm3PerS(),
@@ -126,7 +128,7 @@ record Entrance(
                 b.in().press().pressureMpa(),
                 PRESSURE_SHARE,
                 b.in().shop().smallestFlatMm(),
-                Math.max(1, 0.12 * perimeter));
+                Math.max(1, Math.min(0.12 * perimeter, 1.25 * Math.clamp(b.in().wallMm() + 1.5, 3, 6))));
     }
 
     private static double over(Basis b, GatePlace place, double depthMm) {

@@ -254,6 +254,11 @@ final class LayoutFindings {
                     .remedy(f(
                             "More draft on half %s, polish it along the pull, and leave half %s as milled.",
                             r.keepsPart().other(), r.keepsPart())));
+        if (r.keepsPart() == Half.A && in.press().guided())
+            out.add(Finding.watch(
+                            "keeps-in-a",
+                            "The part stays in half A, on the side of the nozzle, where no knock-out reaches it.")
+                    .remedy("Turn the pull round, so that the cores stand in half B."));
         if (!ReleasePlan.pinsSuffice(plan, r))
             out.add(Finding.ask(
                             "pins-short",

@@ -197,9 +197,7 @@ final class MoldPlan {
                 + (lying()
                         ? Math.max(1.5 * runner.diameterMm(), 5)
                         : Math.max(1.5 * runner.diameterMm(), sprueEndMm / 2 + BESIDE_FEED_MM));
-        double between = Math.max(
-                MetalPlan.BETWEEN_MM,
-                0.6 * Math.max(basis.shape().depthAMm(), basis.shape().depthBMm()));
+        double between = in.cavities() == 1 ? MetalPlan.BETWEEN_MM : metal.betweenMm();
         Arrangement a = Arrangement.of(
                 basis.shape(),
                 entrance.place(),

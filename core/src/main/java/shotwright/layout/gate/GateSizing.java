@@ -53,6 +53,7 @@ public final class GateSizing {
      * What a gate has to do.
      *
      * @param wallMm wall it enters
+     * @param packedWallMm wall that must be packed through it: the part's usual wall where the rim is thicker
      * @param heightMm height of that wall in the half the gate is cut into
      * @param cavitySurfaceMm2 surface of the cavity, for the classical rule
      * @param flowMm3PerS flow through this gate
@@ -64,6 +65,7 @@ public final class GateSizing {
      */
     public record Task(
             double wallMm,
+            double packedWallMm,
             double heightMm,
             double cavitySurfaceMm2,
             double flowMm3PerS,
@@ -90,7 +92,7 @@ public final class GateSizing {
     /** The smallest size that passes; when none does, the largest tried, marked as not passing. */
     public static Size of(Task task, Melt melt) {
         double deepest = Math.max(Math.min(DEEPEST_OVER_WALL * task.wallMm, task.heightMm), SMALLEST_MM);
-        double hold = Math.max(1.2 * task.fillS, HOLD_SHARE * partSealS(task.wallMm, melt));
+        double hold = Math.max(1.2 * task.fillS, HOLD_SHARE * partSealS(task.packedWallMm, melt));
         Size last = null;
         for (int i = 0; ; i++) {
             double depth = SMALLEST_MM + i * STEP_MM;
@@ -104,7 +106,7 @@ public final class GateSizing {
 
     /** A size that a person asked for, judged by the same tests. */
     public static Size judge(Task task, Melt melt, double widthMm, double depthMm) {
-        double hold = Math.max(1.2 * task.fillS, HOLD_SHARE * partSealS(task.wallMm, melt));
+        double hold = Math.max(1.2 * task.fillS, HOLD_SHARE * partSealS(task.packedWallMm, melt));
         return sized(task, melt, depthMm, widthMm, hold);
     }
 

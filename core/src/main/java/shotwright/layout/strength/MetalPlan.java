@@ -54,6 +54,13 @@ public final class MetalPlan {
         return edge;
     }
 
+    /** Metal between cavities: 12 mm, or 0.6 of the depth, or what keeps the wall within its limits. */
+    public double betweenMm() {
+        double between = Math.max(BETWEEN_MM, Math.ceil(0.6 * depthMm()));
+        while (between < WIDEST_EDGE_MM && !wall("", depthMm(), between, false).holds()) between += 1;
+        return between;
+    }
+
     /** Floor under a cavity: 10 mm or what a clamped plate needs, never more than half the cavity's width. */
     public double floorMm() {
         Vec2 size = shape.shadow().max().minus(shape.shadow().min());
