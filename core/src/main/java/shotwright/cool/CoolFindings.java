@@ -12,6 +12,8 @@ final class CoolFindings {
     private static final Source METHOD =
             Source.computed("conduction through the wall; heat balance of the mold as one lump");
     private static final double HEAT_UP_S = 900;
+    /** Seconds a shot that are worth a change of the part. */
+    private static final double WORTH_S = 3;
 
     private final CoolInput in;
     private final FirstOrderCool.Run run;
@@ -106,7 +108,7 @@ final class CoolFindings {
                 .mapToDouble(CoolResult.Region::timeS)
                 .findFirst()
                 .orElse(r.coolingTimeS());
-        if (r.coolingTimeS() < 1.5 * usual) return;
+        if (r.coolingTimeS() < 1.5 * usual || r.coolingTimeS() - usual < WORTH_S) return;
         out.add(Finding.watch(
                         "thick-spot-rules-cooling",
                         say(

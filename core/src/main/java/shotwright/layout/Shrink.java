@@ -34,4 +34,18 @@ public final class Shrink {
         if (!crystalline || wallMm <= 2) return mid;
         return Math.min(mid + 0.0015 * (wallMm - 2), highShare + 0.003);
     }
+
+    /** Shrink measured on parts, S = 1 − L_part/L_mold, after 16 to 24 h at 23 °C (ISO 294-4). */
+    public static double measuredShare(double partMm, double moldMm) {
+        if (!(partMm > 0 && moldMm > 0)) throw new IllegalArgumentException("lengths: " + partMm + " and " + moldMm + " mm");
+        double share = 1 - partMm / moldMm;
+        if (share < -0.01 || share > 0.08)
+            throw new IllegalArgumentException("shrink: " + 100 * share + " % is absurd; check which length is the mold's");
+        return share;
+    }
+
+    /** Linear shrink from the volume when the plastic stops moving to the volume at room temperature, S = 1 − (v_room/v_freeze)^⅓, alike every way. */
+    public static double fromVolumesShare(double roomCm3PerG, double freezeCm3PerG) {
+        return 1 - Math.cbrt(roomCm3PerG / freezeCm3PerG);
+    }
 }

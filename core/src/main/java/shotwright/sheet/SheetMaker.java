@@ -84,7 +84,7 @@ public final class SheetMaker {
                         r.dryH().low(),
                         r.dryH().high()),
                 temp(r.dryC().high()),
-                source(r.dryC().source()) + "; " + r.dryNeed()));
+                source(r.dryC().source()) + "; needed: " + r.dryNeed()));
         barrel(out);
         out.add(new PressSheet.Setting(
                 "mold",
@@ -179,7 +179,7 @@ public final class SheetMaker {
         FillResult f = in.fill();
         return List.of(
                 say(
-                        "Resin and lot checked; dried at %.0f–%.0f °C for %.0f–%.0f h (%s; %s).",
+                        "Resin and lot checked; dried at %.0f–%.0f °C for %.0f–%.0f h (needed: %s; %s).",
                         r.dryC().low(),
                         r.dryC().high(),
                         r.dryH().low(),

@@ -18,6 +18,7 @@ import shotwright.layout.Release;
 import shotwright.layout.Section;
 import shotwright.layout.Vent;
 import shotwright.measure.Source;
+import shotwright.mesh.TriMesh;
 
 /** Layouts and melts for tests, our own invention. */
 public final class Plans {
@@ -128,6 +129,10 @@ public final class Plans {
                 new Block(120, 80, 20, 20, "plate", "plate", 3),
                 List.of(),
                 List.of());
+    }
+
+    public static TriMesh plateMesh(double wall) {
+        return Shapes.box(60, 20, wall);
     }
 
     private static final Map<Double, FlowField> FIELDS = new ConcurrentHashMap<>();

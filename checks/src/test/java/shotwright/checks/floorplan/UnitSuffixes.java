@@ -14,7 +14,7 @@ final class UnitSuffixes {
             Set.of("measure", "geom", "region", "mesh", "drawing", "solve", "progress", "brep");
 
     private static final Pattern UNIT = Pattern.compile(
-            ".*(Mm|Mm2|Mm3|Cm3|Um|M|M2|C|K|Pa|Mpa|Kpa|MPa|KPa|PaS|S|Min|H|Days|G|Kg|Mg|N|Kn|Nm|W|J|Kj|KjPerKg|JPerKgK|WPerMK|WPerK|WPerM2K|Mm2PerS"
+            ".*(Mm|Mm2|Mm3|Cm3|Um|M|M2|C|K|Pa|Mpa|Kpa|MPa|KPa|PaS|PaSn|ShareAtEnd|S|Min|H|Days|G|Kg|Mg|N|Kn|Nm|W|J|Kj|KjPerKg|JPerKgK|WPerMK|WPerK|WPerM2K|Mm2PerS"
                     + "|MmPerS|MmPerMin|MPerS|M3PerS|Cm3PerS|GPerCm3|KgPerM3|GPerS|GPs|PerS|PerK|PerC|PerPa|KPerPa|PerH|PerKg|PerPart|PerMin|Deg|Rad|Ratio|Share"
                     + "|Percent|Factor|Count|Exponent|Index|Score|ShortTons|ShortTonsPerIn2|MmPerIn|In|Money|Price|Error|Rpm|Kw|Mm4|score|price|money|shrink[XYZ]|grip(NA|NB)|pressure.*|closedFormMm3|.*Mm3)$");
 
