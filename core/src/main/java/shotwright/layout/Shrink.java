@@ -37,10 +37,12 @@ public final class Shrink {
 
     /** Shrink measured on parts, S = 1 − L_part/L_mold, after 16 to 24 h at 23 °C (ISO 294-4). */
     public static double measuredShare(double partMm, double moldMm) {
-        if (!(partMm > 0 && moldMm > 0)) throw new IllegalArgumentException("lengths: " + partMm + " and " + moldMm + " mm");
+        if (!(partMm > 0 && moldMm > 0))
+            throw new IllegalArgumentException("lengths: " + partMm + " and " + moldMm + " mm");
         double share = 1 - partMm / moldMm;
         if (share < -0.01 || share > 0.08)
-            throw new IllegalArgumentException("shrink: " + 100 * share + " % is absurd; check which length is the mold's");
+            throw new IllegalArgumentException(
+                    "shrink: " + 100 * share + " % is absurd; check which length is the mold's");
         return share;
     }
 

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import shotwright.finding.Finding;
 import shotwright.fill.Plans;
+import shotwright.finding.Finding;
 import shotwright.mesh.Bvh;
 import shotwright.mesh.WallThickness;
 import shotwright.press.PressRack;
@@ -38,12 +38,19 @@ class FirstOrderCoolTest {
         CoolResult r = FirstOrderCool.cool(in);
         double moldC = r.moldByShotC().getLast();
         double closed = PlateCooling.centreTimeS(
-                2, in.resin().diffusivityMm2PerS().mid(), in.meltC(), r.moldSteadyC(), in.resin().ejectC().mid());
-        if (Math.abs(moldC - r.moldSteadyC()) < 1) assertThat(r.coolingTimeS()).isCloseTo(closed, within(0.15 * closed));
+                2,
+                in.resin().diffusivityMm2PerS().mid(),
+                in.meltC(),
+                r.moldSteadyC(),
+                in.resin().ejectC().mid());
+        if (Math.abs(moldC - r.moldSteadyC()) < 1)
+            assertThat(r.coolingTimeS()).isCloseTo(closed, within(0.15 * closed));
         assertThat(r.coolingBandS().low()).isCloseTo(0.75 * r.coolingTimeS(), within(1e-9));
-        double sum = r.cycle().stream().mapToDouble(CoolResult.CyclePiece::timeS).sum();
+        double sum =
+                r.cycle().stream().mapToDouble(CoolResult.CyclePiece::timeS).sum();
         assertThat(r.cycleTimeS()).isCloseTo(sum, within(1e-9));
-        assertThat(r.cycleTimeS()).isGreaterThan(r.coolingTimeS() + in.press().handlingS().value());
+        assertThat(r.cycleTimeS())
+                .isGreaterThan(r.coolingTimeS() + in.press().handlingS().value());
     }
 
     @Test
@@ -59,7 +66,10 @@ class FirstOrderCoolTest {
     void resinThatWantsAHotMoldSaysHowMuchHeat() {
         CoolResult r = FirstOrderCool.cool(input("pc", "hand-lever-2t", 2, 1));
         assertThat(r.findings()).extracting(Finding::code).contains("mold-wants-heat", "hot-mold");
-        Finding f = r.findings().stream().filter(x -> x.code().equals("mold-wants-heat")).findFirst().orElseThrow();
+        Finding f = r.findings().stream()
+                .filter(x -> x.code().equals("mold-wants-heat"))
+                .findFirst()
+                .orElseThrow();
         assertThat(f.remedy()).matches(".*about \\d+ W.*");
         assertThat(r.warmUpShots()).isZero();
     }

@@ -48,7 +48,9 @@ class QuoteTest {
             last = p.pricePerPart();
         }
         assertThat(q.hours()).anyMatch(h -> !h.shown());
-        assertThat(q.findings()).extracting(Finding::code).contains("milling-estimated", "rates-are-typical", "answers-move-price");
+        assertThat(q.findings())
+                .extracting(Finding::code)
+                .contains("milling-estimated", "rates-are-typical", "answers-move-price");
     }
 
     @Test
@@ -58,14 +60,17 @@ class QuoteTest {
         double cost = q.costs().stream().mapToDouble(QuoteResult.Cost::money).sum();
         assertThat(q.moldPrice().nominal()).isCloseTo(cost * 1.2 / 0.8, within(1e-6));
         double metalKg = 83.0 * 83 * 40 * 2.7e-6;
-        double price = StockRack.standard().byId("6061-bar-20x80-mm").pricePerKg().mid();
+        double price =
+                StockRack.standard().byId("6061-bar-20x80-mm").pricePerKg().mid();
         assertThat(q.costs().getFirst().money()).isCloseTo(metalKg * price, within(0.05));
-        assertThat(Quote.quote(input(0, 0, 60, r.margin(0.3))).moldPrice().nominal()).isGreaterThan(q.moldPrice().nominal());
+        assertThat(Quote.quote(input(0, 0, 60, r.margin(0.3))).moldPrice().nominal())
+                .isGreaterThan(q.moldPrice().nominal());
     }
 
     @Test
     void provedProgramsNarrowTheBand() {
-        QuoteResult guess = Quote.quote(input(0, 0, 60, Rates.typical())), known = Quote.quote(input(6, 0, 60, Rates.typical()));
+        QuoteResult guess = Quote.quote(input(0, 0, 60, Rates.typical())),
+                known = Quote.quote(input(6, 0, 60, Rates.typical()));
         assertThat(known.moldPrice().high() / known.moldPrice().nominal())
                 .isLessThan(guess.moldPrice().high() / guess.moldPrice().nominal());
         assertThat(known.findings()).extracting(Finding::code).doesNotContain("milling-estimated");
@@ -74,26 +79,43 @@ class QuoteTest {
     @Test
     void longerCyclesCostMore() {
         double fast = Quote.partPrice(input(0, 0, 30, Rates.typical()), 500).pricePerPart();
-        assertThat(Quote.partPrice(input(0, 0, 90, Rates.typical()), 500).pricePerPart()).isGreaterThan(fast * 1.5);
+        assertThat(Quote.partPrice(input(0, 0, 90, Rates.typical()), 500).pricePerPart())
+                .isGreaterThan(fast * 1.5);
     }
 
     @Test
     void firstPriceBandHoldsTheLaterQuote() {
         PriceBand band = PriceBand.first(
-                6600, 7000, new double[] {40, 40, 12}, 0, ResinRack.standard().byId("pp-homo"), null, 500, Rates.typical());
+                6600,
+                7000,
+                new double[] {40, 40, 12},
+                0,
+                ResinRack.standard().byId("pp-homo"),
+                null,
+                500,
+                Rates.typical());
         QuoteResult q = Quote.quote(input(0, 500, 60, Rates.typical()));
-        assertThat(q.moldPrice().nominal()).isBetween(band.mold().low(), band.mold().high());
+        assertThat(q.moldPrice().nominal())
+                .isBetween(band.mold().low(), band.mold().high());
         assertThat(band.assumptions().getFirst()).startsWith("From defaults");
         assertThat(band.moldAndFirstLotMoney()[0]).isLessThan(band.moldAndFirstLotMoney()[1]);
         PriceBand undercut = PriceBand.first(
-                6600, 7000, new double[] {40, 40, 12}, 2, ResinRack.standard().byId("pp-homo"), null, 500, Rates.typical());
+                6600,
+                7000,
+                new double[] {40, 40, 12},
+                2,
+                ResinRack.standard().byId("pp-homo"),
+                null,
+                500,
+                Rates.typical());
         assertThat(undercut.mold().nominal()).isGreaterThan(band.mold().nominal());
     }
 
     @Test
     void absurdRatesAreRefused() {
         assertThatThrownBy(() -> Rates.typical().margin(1)).hasMessageContaining("margin");
-        assertThatThrownBy(() -> new Rates.Rate(5, 4, 3, shotwright.measure.Source.COMMON_PRACTICE)).hasMessageContaining("does not rise");
+        assertThatThrownBy(() -> new Rates.Rate(5, 4, 3, shotwright.measure.Source.COMMON_PRACTICE))
+                .hasMessageContaining("does not rise");
         assertThatThrownBy(() -> input(0, 0, 0, Rates.typical())).hasMessageContaining("cycle");
     }
 

@@ -42,21 +42,38 @@ class SheetTest {
     private static FillResult fill(Resin r, Press p) {
         Melt melt = Melt.of(r, SheetMaker.meltC(r, p), r.settings().moldC().value());
         return FirstOrderFill.fill(new FillInput(
-                melt, PressLimits.of(p), PLATE, Plans.plateField(2), 2400, 1200, r.settings().holdMpa().mid(), 0));
+                melt,
+                PressLimits.of(p),
+                PLATE,
+                Plans.plateField(2),
+                2400,
+                1200,
+                r.settings().holdMpa().mid(),
+                0));
     }
 
     private static CoolResult cool(Resin r, Press p, FillResult f) {
         WallThickness walls = WallThickness.of(Bvh.of(Plans.plateMesh(2)), 500, 7, Progress.SILENT);
         return FirstOrderCool.cool(new CoolInput(
-                r, SheetMaker.meltC(r, p), p, StockRack.materials().byId("6061-t6"), PLATE, walls, 384_000, 3.2, f.fillTimeS(), f.gateSealS() + 0.75, 22));
+                r,
+                SheetMaker.meltC(r, p),
+                p,
+                StockRack.materials().byId("6061-t6"),
+                PLATE,
+                walls,
+                384_000,
+                3.2,
+                f.fillTimeS(),
+                f.gateSealS() + 0.75,
+                22));
     }
 
     private static PressSheet sheet(String resin, @Nullable String before, String press) {
         Resin r = resin(resin);
         Press p = press(press);
         FillResult f = fill(r, p);
-        return SheetMaker.make(new SheetInput(
-                "plate", r, before == null ? null : resin(before), p, PLATE, f, cool(r, p, f), 3.2, 30));
+        return SheetMaker.make(
+                new SheetInput("plate", r, before == null ? null : resin(before), p, PLATE, f, cool(r, p, f), 3.2, 30));
     }
 
     @Test
@@ -78,16 +95,24 @@ class SheetTest {
         for (Press p : PressRack.standard().all()) {
             for (Resin r : ResinRack.standard().all()) {
                 double melt = SheetMaker.meltC(r, p);
-                assertThat(melt).as(r.id() + " on " + p.id()).isLessThanOrEqualTo(r.maxMeltC().value());
+                assertThat(melt)
+                        .as(r.id() + " on " + p.id())
+                        .isLessThanOrEqualTo(r.maxMeltC().value());
                 assertThat(melt).isLessThanOrEqualTo(p.maxBarrelC().value());
                 if (r.id().startsWith("pom")) assertThat(melt).isLessThanOrEqualTo(230);
                 if (r.id().startsWith("pvc")) assertThat(melt).isLessThanOrEqualTo(210);
             }
         }
         assertThat(any.verdict()).isNotNull();
-        assertThat(Objects.requireNonNull(SheetFindings.tooHot(resin("pom-c"), 231)).code()).isEqualTo("melt-too-hot");
-        assertThat(Objects.requireNonNull(SheetFindings.tooHot(resin("pom-c"), 217)).code()).isEqualTo("acetal-hot");
-        assertThat(Objects.requireNonNull(SheetFindings.tooHot(resin("pvc-u"), 211)).code()).isEqualTo("melt-too-hot");
+        assertThat(Objects.requireNonNull(SheetFindings.tooHot(resin("pom-c"), 231))
+                        .code())
+                .isEqualTo("melt-too-hot");
+        assertThat(Objects.requireNonNull(SheetFindings.tooHot(resin("pom-c"), 217))
+                        .code())
+                .isEqualTo("acetal-hot");
+        assertThat(Objects.requireNonNull(SheetFindings.tooHot(resin("pvc-u"), 211))
+                        .code())
+                .isEqualTo("melt-too-hot");
         assertThat(SheetFindings.tooHot(resin("pom-c"), 205)).isNull();
     }
 
@@ -104,7 +129,9 @@ class SheetTest {
         PressSheet s = sheet("pom-c", "pvc-u", "electric-10t");
         assertThat(s.findings()).extracting(Finding::code).contains("must-never-meet");
         assertThat(s.purge()).anyMatch(p -> p.contains("taken apart"));
-        assertThat(sheet("pom-c", "pe-hd", "electric-10t").findings()).extracting(Finding::code).doesNotContain("must-never-meet");
+        assertThat(sheet("pom-c", "pe-hd", "electric-10t").findings())
+                .extracting(Finding::code)
+                .doesNotContain("must-never-meet");
     }
 
     @Test
@@ -114,8 +141,16 @@ class SheetTest {
         List<String> ids = order.steps().stream().map(TrialOrder.Step::resin).toList();
         assertThat(Math.abs(ids.indexOf("pom-c") - ids.indexOf("pvc-u"))).isGreaterThan(1);
         assertThat(Math.abs(ids.indexOf("pp-homo") - ids.indexOf("pe-hd"))).isEqualTo(1);
-        assertThat(order.findings()).extracting(Finding::code).contains("kept-apart").doesNotContain("must-never-meet");
-        assertThat(order.purgeG()).isCloseTo(order.steps().stream().mapToDouble(TrialOrder.Step::purgeG).sum(), within(1e-9));
+        assertThat(order.findings())
+                .extracting(Finding::code)
+                .contains("kept-apart")
+                .doesNotContain("must-never-meet");
+        assertThat(order.purgeG())
+                .isCloseTo(
+                        order.steps().stream()
+                                .mapToDouble(TrialOrder.Step::purgeG)
+                                .sum(),
+                        within(1e-9));
         TrialOrder two = TrialOrder.of(List.of(resin("pom-c"), resin("pvc-u")), p);
         assertThat(two.findings()).extracting(Finding::code).contains("must-never-meet");
         assertThatThrownBy(() -> TrialOrder.of(List.of(), p)).hasMessageContaining("give 1 to 8");

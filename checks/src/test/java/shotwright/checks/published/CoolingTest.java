@@ -16,9 +16,12 @@ import shotwright.cool.WaterLine;
 /** Conduction in walls and rods, heat of the mold, air and water. */
 class CoolingTest {
     private static final String PRINTED = "printed digits";
-    private static final String EXACT = "closed form";
 
-    @Published(id = {"CV-12", "F38"}, source = "RAO", where = "ch. 3 example", mark = FROM_MEMORY)
+    @Published(
+            id = {"CV-12", "F38"},
+            source = "RAO",
+            where = "ch. 3 example",
+            mark = FROM_MEMORY)
     void polyethyleneSlab() {
         double t = PlateCooling.centreTimeS(12.7, 0.129, 243.3, 21.1, 76.7);
         Check.absolute("centre, PE-LD 12.7 mm, one term", 206.1, t, 0.2, "s", PRINTED);
@@ -43,7 +46,13 @@ class CoolingTest {
         Check.absolute("PC 2 mm", 5.70, PlateCooling.centreTimeS(2, 0.130, 300, 80, 125), 0.005, "s", PRINTED);
         Check.absolute("PS 1.5 mm", 4.68, PlateCooling.centreTimeS(1.5, 0.085, 220, 40, 80), 0.005, "s", PRINTED);
         Check.absolute("PA66 1.5 mm", 2.55, PlateCooling.centreTimeS(1.5, 0.110, 285, 70, 150), 0.005, "s", PRINTED);
-        Check.absolute("8 mm: not the 21.7 s of a slip in circulation", 86.9, PlateCooling.centreTimeS(8, 0.10, 240, 60, 120), 0.05, "s", PRINTED);
+        Check.absolute(
+                "8 mm: not the 21.7 s of a slip in circulation",
+                86.9,
+                PlateCooling.centreTimeS(8, 0.10, 240, 60, 120),
+                0.05,
+                "s",
+                PRINTED);
     }
 
     @Published(id = "F40", source = "MEN", where = "rod, axis", mark = FROM_MEMORY)
@@ -56,7 +65,11 @@ class CoolingTest {
         Check.absolute("PP sprue 6 mm", 15.8, RodCooling.meanTimeS(6, 0.090, 220, 40, 90), 0.05, "s", PRINTED);
     }
 
-    @Published(id = {"CV-13", "F42"}, source = "closed form", where = "Carslaw and Jaeger series", mark = DERIVED)
+    @Published(
+            id = {"CV-13", "F42"},
+            source = "closed form",
+            where = "Carslaw and Jaeger series",
+            mark = DERIVED)
     void slabSeries() {
         double[] fo = {0.05, 0.1, 0.2}, centre = {0.77231, 0.47449, 0.17687}, mean = {0.49591, 0.30212, 0.11260};
         for (int i = 0; i < fo.length; i++) {
@@ -77,7 +90,8 @@ class CoolingTest {
 
     @Published(id = "F44", source = "closed form", where = "lumped capacity", mark = DERIVED)
     void lumpedMold() {
-        Check.absolute("rise of the first shot, 2940 J into 1.2 kg", 2.73, mold(0.48).risePerShotK(), 0.005, "K", PRINTED);
+        Check.absolute(
+                "rise of the first shot, 2940 J into 1.2 kg", 2.73, mold(0.48).risePerShotK(), 0.005, "K", PRINTED);
         Check.absolute("settles, air only", 102, mold(0.48).steadyRiseK(), 0.5, "K", PRINTED);
         Check.absolute("time constant, air only", 2240, mold(0.48).timeConstantS(), 1, "s", PRINTED);
         Check.absolute("settles with platens", 10.9, mold(4.48).steadyRiseK(), 0.05, "K", PRINTED);
@@ -94,17 +108,23 @@ class CoolingTest {
         Check.absolute("cycle that keeps 40 K, 4.48 W/K", 16.4, mold(4.48).shortestCycleS(40), 0.05, "s", PRINTED);
     }
 
-    @Published(id = {"CV-14", "F47"}, source = "LIEN", where = "Example 8.1, p. 410", mark = PUBLISHED)
+    @Published(
+            id = {"CV-14", "F47"},
+            source = "LIEN",
+            where = "Example 8.1, p. 410",
+            mark = PUBLISHED)
     void stillAir() {
         double ra = AirCooling.rayleighRatio(313, 287, 0.4, 1.566e-5, 2.203e-5);
         Check.relative("Rayleigh number", 1.647e8, ra, 0.005, "", PRINTED);
-        Check.relative("plate 0.4 m", 4.06, AirCooling.squireEckertRatio(ra, 0.711) * 0.02614 / 0.4, 0.005, "W/m²K", PRINTED);
+        Check.relative(
+                "plate 0.4 m", 4.06, AirCooling.squireEckertRatio(ra, 0.711) * 0.02614 / 0.4, 0.005, "W/m²K", PRINTED);
     }
 
     @Published(id = "F48", source = "INC", where = "Churchill and Chu", mark = FROM_MEMORY)
     void churchillChu() {
         double ra = AirCooling.rayleighRatio(313, 287, 0.4, 1.566e-5, 2.203e-5);
-        Check.relative("Nusselt number, plate 0.4 m", 70.9, AirCooling.churchillChuRatio(ra, 0.711), 0.002, "", PRINTED);
+        Check.relative(
+                "Nusselt number, plate 0.4 m", 70.9, AirCooling.churchillChuRatio(ra, 0.711), 0.002, "", PRINTED);
     }
 
     @Published(id = "F49", source = "closed form", where = "4εσT³", mark = DERIVED)
@@ -132,11 +152,18 @@ class CoolingTest {
 
     @Published(id = "F53", source = "INC", where = "row of cylinders under a plane", mark = FROM_MEMORY)
     void rowOfLines() {
-        Check.absolute("6 mm bore, 10 mm deep, 20 mm pitch", 1.964, WaterLine.rowShapeFactor(6, 10, 20), 5e-4, "", PRINTED);
+        Check.absolute(
+                "6 mm bore, 10 mm deep, 20 mm pitch", 1.964, WaterLine.rowShapeFactor(6, 10, 20), 5e-4, "", PRINTED);
     }
 
-    @Published(id = "F38", source = "closed form", where = "washer of the end-to-end case: ball and wall", mark = DERIVED)
+    @Published(
+            id = "F38",
+            source = "closed form",
+            where = "washer of the end-to-end case: ball and wall",
+            mark = DERIVED)
     void thickSpots() {
-        Check.trend("a ball cools faster than a wall as thick", BallCooling.centreTimeS(3, 0.09, 205, 80, 120) < PlateCooling.centreTimeS(3, 0.09, 205, 80, 120));
+        Check.trend(
+                "a ball cools faster than a wall as thick",
+                BallCooling.centreTimeS(3, 0.09, 205, 80, 120) < PlateCooling.centreTimeS(3, 0.09, 205, 80, 120));
     }
 }
