@@ -1,0 +1,295 @@
+package shotwright.job;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import shotwright.cool.CoolResult;
+import shotwright.fill.FillResult;
+import shotwright.intake.Intake;
+import shotwright.intake.IntakeResult;
+import shotwright.layout.Layout;
+import shotwright.layout.LayoutResult;
+import shotwright.measure.Band;
+import shotwright.mold.Halves;
+import shotwright.mold.HalvesRefused;
+import shotwright.mold.MoldResult;
+import shotwright.part.Part;
+import shotwright.progress.Progress;
+import shotwright.quote.PriceBand;
+import shotwright.quote.QuoteResult;
+import shotwright.quote.Rates;
+import shotwright.review.Finish;
+import shotwright.review.Review;
+import shotwright.review.ReviewInput;
+import shotwright.review.ReviewResult;
+import shotwright.sheet.PressSheet;
+import shotwright.sizing.Sizing;
+import shotwright.sizing.SizingInput;
+import shotwright.sizing.SizingResult;
+
+/**
+ * The line: ten stations in working order. Each station gets values of the ones before; none calls another. Results that took long are kept in
+ * the job folder under the key of all they were made from, and taken up again when nothing of that changed.
+ */
+public final class Line {
+    private final Shop shop;
+
+    public Line(Shop shop) {
+        this.shop = shop;
+    }
+
+    /**
+     * Runs a job up to a station.
+     *
+     * @param file the part file
+     * @param card what was decided
+     * @param last where to stop
+     * @param folder where long results are kept; null to keep nothing
+     * @param progress told how far it is; may stop the work
+     * @throws shotwright.intake.IntakeException when the file cannot be read
+     * @throws JobException when the card names something the rack does not have
+     */
+    public JobResult run(Path file, JobCard card, Station last, @Nullable JobFolder folder, Progress progress) {
+        Decisions decisions = Decisions.of(card, shop);
+        IntakeResult intake = Intake.read(file, decisions.intakeOptions(), progress.part(0, 0.1));
+        Part part = intake.part();
+        if (part == null || last == Station.INTAKE) return JobResult.of(card, intake);
+        return new Run(decisions, intake, part, file, last, folder, progress.part(0.1, 1)).go();
+    }
+
+    /** One pass down the line. */
+    private final class Run {
+        private final Decisions decisions;
+        private final IntakeResult intake;
+        private final Part part;
+        private final Station last;
+        private final Progress progress;
+        private final @Nullable ResultStore store;
+        private final List<Station> takenUp = new ArrayList<>();
+        private String key;
+
+        Run(
+                Decisions decisions,
+                IntakeResult intake,
+                Part part,
+                Path file,
+                Station last,
+                @Nullable JobFolder folder,
+                Progress progress) {
+            this.decisions = decisions;
+            this.intake = intake;
+            this.part = part;
+            this.last = last;
+            this.progress = progress;
+            this.store = folder == null ? null : new ResultStore(folder);
+            this.key = store == null
+                    ? ""
+                    : ResultStore.key(
+                            ProgramVersion.key(),
+                            contentKey(file),
+                            intake.facts().unitTaken(),
+                            intake.facts().notes());
+        }
+
+        JobResult go() {
+            JobCard card = decisions.card();
+            ReviewResult review = kept(
+                    Station.REVIEW,
+                    ReviewResult.class,
+                    0,
+                    0.3,
+                    List.of(card.pull(), decisions.resin(), decisions.cutters()),
+                    p -> Review.review(
+                            new ReviewInput(
+                                    part, card.pullDirection(), decisions.resin(), decisions.cutters(), Finish.SMOOTH),
+                            p));
+            Flow flow = new Flow(decisions);
+            SizingInput asked = SizingInput.of(
+                            review, decisions.resins(), shop.presses().all())
+                    .decided(decisions.press(), decisions.secondPress(), card.cavities())
+                    .quantity(firstLot(card));
+            SizingResult sizing = Sizing.size(asked);
+            Band price = priceBand(review, sizing);
+            JobCard full = filledIn(card, review, sizing);
+            if (!reaches(Station.LAYOUT)) return result(full, review, price, sizing, null, null, null, null);
+
+            LayoutResult layout = kept(
+                    Station.LAYOUT,
+                    LayoutResult.class,
+                    0.3,
+                    0.4,
+                    List.of(
+                            card.layout(),
+                            decisions.material(),
+                            sizing.press(),
+                            String.valueOf(sizing.secondPress()),
+                            sizing.cavities()),
+                    p -> Layout.lay(LayoutOrder.of(review, sizing, decisions, shop), p));
+            if (!reaches(Station.HALVES)) return result(full, review, price, sizing, layout, null, null, null);
+
+            MoldResult mold = mold(review, layout);
+            if (!reaches(Station.FILL))
+                return result(full, review, price, known(asked, sizing, layout, null), layout, mold, null, null);
+
+            Flow.Answer flowed = kept(
+                    Station.FILL,
+                    Flow.Answer.class,
+                    0.7,
+                    0.95,
+                    List.of(decisions.resins(), sizing.press(), decisions.material()),
+                    p -> flow.answer(review, sizing, layout, mold, p));
+            SizingResult settled = known(asked, sizing, layout, flowed);
+            if (!reaches(Station.QUOTE)) return result(full, review, price, settled, layout, mold, flowed, null);
+            progress.at("working out the price", 0.96);
+            Papers papers = Papers.of(decisions, shop, part, review, settled, layout, flowed);
+            return result(full, review, price, settled, layout, mold, flowed, papers);
+        }
+
+        private @Nullable MoldResult mold(ReviewResult review, LayoutResult layout) {
+            Kept<MoldResult> halves = new Kept<>(Station.HALVES, MoldResult.class, List.of());
+            try {
+                return halves.get(0.4, 0.7, p -> Halves.make(review.pulled(), layout, p));
+            } catch (HalvesRefused e) {
+                refused = e.finding();
+                return null;
+            }
+        }
+
+        private shotwright.finding.@Nullable Finding refused;
+
+        private boolean reaches(Station s) {
+            progress.at(s.title().toLowerCase(java.util.Locale.ROOT), 0.3);
+            return last.compareTo(s) >= 0;
+        }
+
+        private JobResult result(
+                JobCard full,
+                ReviewResult review,
+                Band price,
+                SizingResult sizing,
+                @Nullable LayoutResult layout,
+                @Nullable MoldResult mold,
+                Flow.@Nullable Answer flow,
+                @Nullable Papers papers) {
+            FillResult fill = flow == null ? null : flow.fill();
+            CoolResult cool = flow == null ? null : flow.cool();
+            QuoteResult quote = papers == null ? null : papers.quote();
+            PressSheet sheet = papers == null ? null : papers.sheet();
+            return new JobResult(
+                    full,
+                    intake,
+                    review,
+                    price,
+                    sizing,
+                    layout,
+                    mold,
+                    fill,
+                    cool,
+                    flow == null ? null : flow.comparison(),
+                    papers == null ? null : papers.order(),
+                    quote,
+                    sheet,
+                    takenUp,
+                    refused == null ? List.of() : List.of(refused));
+        }
+
+        private <T> T kept(
+                Station station, Class<T> type, double from, double to, List<?> madeFrom, Function<Progress, T> work) {
+            return new Kept<>(station, type, madeFrom).get(from, to, work);
+        }
+
+        /** A station's result, taken up from the folder or worked out and kept. */
+        private final class Kept<T> {
+            private final Station station;
+            private final Class<T> type;
+
+            Kept(Station station, Class<T> type, List<?> madeFrom) {
+                this.station = station;
+                this.type = type;
+                if (store != null) key = ResultStore.key(key, station, madeFrom);
+            }
+
+            T get(double from, double to, Function<Progress, T> work) {
+                String name = station.number() + "-" + station.name().toLowerCase(java.util.Locale.ROOT);
+                T found = store == null ? null : store.load(name, key, type).orElse(null);
+                if (found != null) {
+                    takenUp.add(station);
+                    return found;
+                }
+                T made = work.apply(progress.part(from, to));
+                if (store != null) store.save(name, key, made);
+                return made;
+            }
+        }
+    }
+
+    private static SizingResult known(
+            SizingInput asked, SizingResult first, LayoutResult layout, Flow.@Nullable Answer flow) {
+        return Sizing.size(asked.decided(first.press(), first.secondPress(), first.cavities())
+                .known(
+                        LayoutFeed.areaMm2(layout),
+                        layout.feedVolumeMm3(),
+                        flow == null ? null : flow.cool().cycleTimeS(),
+                        flow == null ? null : flow.fill().clampPeakKn()));
+    }
+
+    private Band priceBand(ReviewResult review, SizingResult sizing) {
+        var size = review.pulled().mesh().box().size();
+        double[] money = PriceBand.first(
+                        review.pulled().part().mass().volumeMm3(),
+                        review.pulled().part().mass().surfaceAreaMm2(),
+                        new double[] {size.x(), size.y(), size.z()},
+                        review.undercuts().size(),
+                        sizing.resin(),
+                        sizing.press(),
+                        50,
+                        Rates.typical())
+                .moldAndFirstLotMoney();
+        return new Band(money[0], (money[0] + money[1]) / 2, money[1]);
+    }
+
+    private static int firstLot(JobCard card) {
+        return card.quantities().stream().max(Integer::compare).orElse(SizingInput.USUAL_QUANTITY);
+    }
+
+    private static JobCard filledIn(JobCard c, ReviewResult review, SizingResult sizing) {
+        var d = review.pulled().pull();
+        return new JobCard(
+                c.card(),
+                c.job(),
+                c.customer(),
+                c.unit(),
+                c.mend(),
+                c.body(),
+                List.of(d.x(), d.y(), d.z()),
+                c.resins().isEmpty() ? List.of(sizing.resin().id()) : c.resins(),
+                sizing.press().id(),
+                c.secondPress(),
+                sizing.cavities(),
+                c.quantities(),
+                c.material(),
+                c.cutters(),
+                c.layout(),
+                c.lengthsIn(),
+                c.currency());
+    }
+
+    private static String contentKey(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            MessageDigest sha = MessageDigest.getInstance("SHA-256");
+            byte[] buffer = new byte[1 << 16];
+            for (int n; (n = in.read(buffer)) > 0; ) sha.update(buffer, 0, n);
+            return HexFormat.of().formatHex(sha.digest());
+        } catch (IOException | NoSuchAlgorithmException e) {
+            throw new JobException("“" + file + "” changed or vanished while it was read. Run it again.", e);
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package shotwright.report;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import shotwright.cool.CoolResult;
+import shotwright.fill.FillResult;
+
+/** Says filling and cooling in rows of words and numbers. */
+final class FlowText {
+    private FlowText() {}
+
+    static Map<String, String> fillRows(FillResult f, Numbers show) {
+        Map<String, String> rows = new LinkedHashMap<>();
+        String verdict =
+                switch (f.verdict()) {
+                    case FILLS -> "fills";
+                    case DOUBTFUL -> "doubtful";
+                    case SHORT -> "stays short";
+                };
+        rows.put(
+                "Fill (first-order)",
+                verdict + " in " + Numbers.time(f.fillTimeS()) + " (window "
+                        + Numbers.time(f.fillWindowS().low()) + " to "
+                        + Numbers.time(f.fillWindowS().high()) + "); takes " + show.pressure(f.pressureBandMpa())
+                        + " of the " + show.pressure(f.pressureAvailableMpa())
+                        + " the press gives");
+        rows.put(
+                "Flow",
+                show.coarse(f.flowLengthMm()) + " from the gate to the last corner, "
+                        + Numbers.figures(f.flowLengthRatio(), 2) + " times the wall; this resin reaches about "
+                        + Numbers.figures(f.flowLengthLimitRatio(), 2) + " here");
+        rows.put("Gate seals", "after about " + Numbers.time(f.gateSealS()));
+        rows.put("Mold pushed open", "by " + show.force(f.clampPeakKn()) + " at the worst moment");
+        return rows;
+    }
+
+    static Map<String, String> coolRows(CoolResult c, Numbers show) {
+        Map<String, String> rows = new LinkedHashMap<>();
+        rows.put(
+                "Cooling (first-order)",
+                Numbers.time(c.coolingTimeS()) + " ("
+                        + Numbers.time(c.coolingBandS().low()) + " to "
+                        + Numbers.time(c.coolingBandS().high()) + "), cycle " + Numbers.time(c.cycleTimeS()));
+        rows.put(
+                "Mold runs at",
+                show.temperature(c.moldSteadyC()) + " after about " + c.warmUpShots() + " shots; the resin wants "
+                        + show.temperature(c.moldTargetC())
+                        + (c.pauseS() > 0 ? "; pause " + Numbers.time(c.pauseS()) + " a shot to hold it there" : ""));
+        return rows;
+    }
+}

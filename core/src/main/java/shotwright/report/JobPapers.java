@@ -1,0 +1,60 @@
+package shotwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import shotwright.geom.Vec3;
+import shotwright.job.CardFile;
+import shotwright.job.JobFolder;
+import shotwright.job.JobResult;
+import shotwright.mold.MoldHalf;
+import shotwright.mold.export.StlFile;
+import shotwright.mold.export.ThreeMfFile;
+import shotwright.mold.export.WholeFile;
+import shotwright.progress.Progress;
+
+/** Leaves the job folder: card, summary, halves, press sheet, pictures. */
+public final class JobPapers {
+    private JobPapers() {}
+
+    /** Writes everything the job answered; files of stations that did not run are removed. */
+    public static void write(JobResult job, JobFolder folder, Progress progress) {
+        progress.at("writing the halves", 0);
+        halves(job, folder, progress.part(0, 0.1));
+        List<String> pictures = new ArrayList<>();
+        for (Map.Entry<String, WholeFile.Content> p :
+                Pictures.of(job, progress.part(0.1, 0.9)).entrySet()) {
+            folder.write(p.getKey(), p.getValue());
+            pictures.add(p.getKey());
+        }
+        progress.at("writing the papers", 0.95);
+        folder.writeText("job-card.json", CardFile.text(job.card()));
+        folder.writeText("00-summary.json", SummaryJson.text(job));
+        folder.writeText("00-summary.md", SummaryPage.text(job, pictures));
+        if (job.sheet() != null) folder.writeText("press-sheet.md", PressSheetPage.text(job.sheet()));
+        else folder.remove("press-sheet.md");
+    }
+
+    private static void halves(JobResult job, JobFolder folder, Progress progress) {
+        if (job.mold() == null) {
+            for (String name : List.of("half-A.stl", "half-B.stl", "halves.3mf")) folder.remove("halves/" + name);
+            return;
+        }
+        MoldHalf a = job.mold().a(), b = job.mold().b();
+        Vec3 corner = a.mesh().box().join(b.mesh().box()).min();
+        for (MoldHalf h : List.of(a, b)) {
+            folder.writeFile(
+                    "halves/half-" + h.half() + ".stl", to -> StlFile.write(to, h.mesh(), name(h), corner, progress));
+        }
+        folder.writeFile(
+                "halves/halves.3mf",
+                to -> ThreeMfFile.write(
+                        to,
+                        List.of(new ThreeMfFile.Item(name(a), a.mesh()), new ThreeMfFile.Item(name(b), b.mesh())),
+                        progress));
+    }
+
+    private static String name(MoldHalf h) {
+        return "half " + h.half() + (h.canOpen() ? "" : ", CANNOT OPEN");
+    }
+}

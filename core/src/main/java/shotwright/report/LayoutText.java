@@ -1,0 +1,122 @@
+package shotwright.report;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import shotwright.layout.DowelPlace;
+import shotwright.layout.FeedSegment;
+import shotwright.layout.Gate;
+import shotwright.layout.LayoutResult;
+import shotwright.layout.Release;
+import shotwright.layout.Vent;
+import shotwright.mold.MoldHalf;
+import shotwright.mold.MoldResult;
+
+/** Says a layout and its halves in rows of words and numbers. */
+final class LayoutText {
+    private LayoutText() {}
+
+    static Map<String, String> rows(LayoutResult l, Numbers show) {
+        Map<String, String> rows = new LinkedHashMap<>();
+        rows.put(
+                "Parts at",
+                (l.parting().kind() == shotwright.layout.PartingChoice.Kind.PLANE
+                                ? "one plane; "
+                                : "a stepped surface; ")
+                        + l.parting().reason());
+        if (!l.gates().isEmpty()) rows.put("Gate", gate(l.gates().getFirst(), show));
+        rows.put("Feed", feed(l, show));
+        rows.put("Vents", vents(l.vents(), show));
+        rows.put("Dowels", dowels(l.dowels(), show));
+        rows.put("Comes out", release(l.release()));
+        rows.put(
+                "Block",
+                show.coarse(l.block().widthMm()) + " × " + show.coarse(l.block().heightMm()) + ", A "
+                        + show.coarse(l.block().thicknessAMm()) + " and B "
+                        + show.coarse(l.block().thicknessBMm()) + " thick, from " + stock(l));
+        return rows;
+    }
+
+    private static String stock(LayoutResult l) {
+        String a = l.block().stockA(), b = l.block().stockB();
+        return a.equals(b) ? a : a + " and " + b;
+    }
+
+    private static String gate(Gate g, Numbers show) {
+        return g.kind().name().toLowerCase(java.util.Locale.ROOT) + ", " + show.length(g.widthMm()) + " wide, "
+                + show.length(g.depthMm()) + " deep, land "
+                + show.length(g.landMm()) + ", in half " + g.half() + "; after short shots open it in steps of "
+                + show.length(g.stepMm()) + " up to "
+                + show.length(g.largestWidthMm()) + " × " + show.length(g.largestDepthMm()) + "; trimming takes about "
+                + Numbers.time(g.trimS())
+                + " a part and leaves a mark of " + show.length(g.markMm());
+    }
+
+    private static String feed(LayoutResult l, Numbers show) {
+        String pieces = l.feed().stream()
+                .filter(s -> s.kind() != FeedSegment.Kind.GATE)
+                .map(s -> s.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + " "
+                        + show.coarse(s.from().widthMm())
+                        + (Math.abs(s.from().widthMm() - s.to().widthMm()) > 0.05
+                                ? " to " + show.coarse(s.to().widthMm())
+                                : "")
+                        + ", " + show.coarse(s.lengthMm()) + " long")
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return (l.entry() == LayoutResult.NozzleEntry.BACK
+                        ? "nozzle through the back of half A; "
+                        : "nozzle on the edge at the parting line; ")
+                + pieces + "; " + show.volume(l.feedVolumeMm3()) + " in all";
+    }
+
+    private static String vents(List<Vent> vents, Numbers show) {
+        if (vents.isEmpty()) return "none";
+        Vent v = vents.getFirst();
+        return vents.size() + ", " + show.coarse(v.widthMm()) + " wide, " + depth(v.depthMm(), show)
+                + " deep over a land of " + show.coarse(v.landMm()) + ", then a channel "
+                + show.coarse(v.channelDepthMm()) + " deep to the open air";
+    }
+
+    /** A vent's depth needs a digit more than other lengths. */
+    private static String depth(double mm, Numbers show) {
+        return show.toString().contains("inch") ? Numbers.fixed(mm / 25.4, 4) + " in" : Numbers.fixed(mm, 3) + " mm";
+    }
+
+    private static String dowels(List<DowelPlace> dowels, Numbers show) {
+        if (dowels.isEmpty()) return "none";
+        DowelPlace d = dowels.getFirst();
+        return dowels.size() + " of " + show.coarse(d.diameterMm()) + ", kept in half " + d.holdHalf()
+                + ", standing proud " + show.coarse(d.proudMm()) + "; " + d.fit();
+    }
+
+    private static String release(Release r) {
+        String by =
+                switch (r.by()) {
+                    case HAND -> "by hand";
+                    case GATE_AND_SPRUE -> "by gate and sprue";
+                    case PINS -> "by " + r.pins().size() + " pins";
+                    case PRESS_KNOCK_OUT -> "by the press's knock-out";
+                };
+        return "half " + r.keepsPart() + " keeps the part; about " + Numbers.figures(r.ejectionForceN(), 2)
+                + " N to get it off, " + by + ". " + r.words();
+    }
+
+    static Map<String, String> moldRows(MoldResult m, Numbers show) {
+        Map<String, String> rows = new LinkedHashMap<>();
+        for (MoldHalf h : List.of(m.a(), m.b())) {
+            rows.put(
+                    "Half " + h.half(),
+                    show.volume(h.volumeMm3()) + ", " + (h.openEdges() == 0 ? "closed" : h.openEdges() + " open edges")
+                            + ", " + Numbers.fixed(h.mesh().facetCount(), 0) + " facets, "
+                            + (h.canOpen() ? "opens freely" : "CANNOT OPEN"));
+        }
+        rows.put(
+                "Adds up",
+                "halves, parts and cut-outs make the block to "
+                        + String.format(java.util.Locale.ROOT, "%.0e", Math.max(m.balanceError(), 1e-16)) + "; "
+                        + (m.badColumns() == 0 ? "no bad column in " : m.badColumns() + " bad columns in ")
+                        + Numbers.fixed(m.columns(), 0) + " looked through; " + m.partingUsed());
+        return rows;
+    }
+}

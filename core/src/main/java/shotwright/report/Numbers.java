@@ -1,0 +1,156 @@
+package shotwright.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+import shotwright.geom.Vec3;
+import shotwright.measure.Band;
+import shotwright.measure.Units;
+
+/** Sets numbers as they stand on a page: rounded to what they are worth, with unit, in the shop's length unit first. */
+public final class Numbers {
+    private final boolean inch;
+
+    private Numbers(boolean inch) {
+        this.inch = inch;
+    }
+
+    /** Millimetres first. */
+    public static Numbers metric() {
+        return new Numbers(false);
+    }
+
+    /** Inches first. */
+    public static Numbers inch() {
+        return new Numbers(true);
+    }
+
+    /** The shop's choice: {@code "in"} or anything else for millimetres. */
+    public static Numbers of(String lengthsIn) {
+        return new Numbers(lengthsIn.equals("in"));
+    }
+
+    /** A number with so many decimals, thousands by a thin gap. */
+    public static String fixed(double v, int decimals) {
+        if (Double.isNaN(v)) return "–";
+        String s = new BigDecimal(v).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        if (s.startsWith("-") && s.replaceAll("[0.\\-]", "").isEmpty()) s = s.substring(1);
+        int dot = s.indexOf('.');
+        String whole = dot < 0 ? s : s.substring(0, dot), rest = dot < 0 ? "" : s.substring(dot);
+        String sign = whole.startsWith("-") ? "−" : "";
+        if (!sign.isEmpty()) whole = whole.substring(1);
+        if (whole.length() > 4) whole = whole.replaceAll("(?<=\\d)(?=(\\d{3})+$)", "\u202f");
+        return sign + whole + rest;
+    }
+
+    /** A number to so many significant figures, never in powers of ten. */
+    public static String figures(double v, int figures) {
+        if (v == 0 || !Double.isFinite(v)) return v == 0 ? "0" : "–";
+        BigDecimal b = new BigDecimal(v).round(new MathContext(figures, RoundingMode.HALF_UP));
+        return fixed(b.doubleValue(), Math.max(0, b.scale()));
+    }
+
+    /** A length: 0.01 mm or 0.001 in. */
+    public String length(double mm) {
+        return inch ? fixed(Units.mmToIn(mm), 3) + " in" : fixed(mm, 2) + " mm";
+    }
+
+    /** A length with the other unit behind it. */
+    public String lengthBoth(double mm) {
+        String m = fixed(mm, 2) + " mm", i = fixed(Units.mmToIn(mm), 3) + " in";
+        return inch ? i + " (" + m + ")" : m + " (" + i + ")";
+    }
+
+    /** A coarse length: 0.1 mm or 0.01 in. */
+    public String coarse(double mm) {
+        return inch ? fixed(Units.mmToIn(mm), 2) + " in" : fixed(mm, 1) + " mm";
+    }
+
+    /** Three sizes of a box. */
+    public String box(Vec3 sizeMm) {
+        double k = inch ? 1 / Units.MM_PER_IN : 1;
+        int d = inch ? 3 : 1;
+        return fixed(sizeMm.x() * k, d) + " × " + fixed(sizeMm.y() * k, d) + " × " + fixed(sizeMm.z() * k, d)
+                + (inch ? " in" : " mm");
+    }
+
+    /** A place. */
+    public String place(Vec3 mm) {
+        double k = inch ? 1 / Units.MM_PER_IN : 1;
+        int d = inch ? 2 : 1;
+        return "x " + fixed(mm.x() * k, d) + ", y " + fixed(mm.y() * k, d) + ", z " + fixed(mm.z() * k, d)
+                + (inch ? " in" : " mm");
+    }
+
+    /** An area in both systems. */
+    public String area(double mm2) {
+        String cm = fixed(mm2 / 100, 2) + " cm²", in = fixed(Units.mm2ToIn2(mm2), 2) + " in²";
+        return inch ? in + " (" + cm + ")" : cm + " (" + in + ")";
+    }
+
+    /** A volume in cubic centimetres, with cubic inches for inch shops. */
+    public String volume(double mm3) {
+        String cm = fixed(mm3 / 1000, 2) + " cm³";
+        return inch ? fixed(mm3 / Math.pow(Units.MM_PER_IN, 3), 3) + " in³ (" + cm + ")" : cm;
+    }
+
+    /** A force in kilonewtons and short tons. */
+    public String force(double kn) {
+        String k = figures(kn, 3) + " kN", t = fixed(Units.knToShortTons(kn), 2) + " short tons";
+        return inch ? t + " (" + k + ")" : k + " (" + t + ")";
+    }
+
+    /** A pressure in megapascals and pounds per square inch. */
+    public String pressure(double mpa) {
+        String m = figures(mpa, 2) + " MPa", p = figures(Units.mpaToPsi(mpa), 2) + " psi";
+        return inch ? p + " (" + m + ")" : m + " (" + p + ")";
+    }
+
+    /** A band of pressure. */
+    public String pressure(Band mpa) {
+        String m = figures(mpa.low(), 2) + " to " + figures(mpa.high(), 2) + " MPa";
+        String p = figures(Units.mpaToPsi(mpa.low()), 2) + " to " + figures(Units.mpaToPsi(mpa.high()), 2) + " psi";
+        return inch ? p : m;
+    }
+
+    /** A temperature in both scales. */
+    public String temperature(double c) {
+        String m = fixed(c, 0) + " °C", f = fixed(Units.cToF(c), 0) + " °F";
+        return inch ? f + " (" + m + ")" : m + " (" + f + ")";
+    }
+
+    /** A mass in grams, ounces behind for inch shops. */
+    public String mass(double g) {
+        return fixed(g, 2) + " g" + (inch ? " (" + fixed(Units.gToOz(g), 3) + " oz)" : "");
+    }
+
+    /** A share in per cent. */
+    public static String percent(double share, int decimals) {
+        return fixed(100 * share, decimals) + " %";
+    }
+
+    /** A time: seconds below two minutes, else minutes. */
+    public static String time(double s) {
+        return s < 120 ? figures(s, 2) + " s" : fixed(s / 60, 0) + " min";
+    }
+
+    /** Any value with any unit, turned into inches where it is a length and the shop works in inches. */
+    public String value(double v, String unit) {
+        return switch (unit) {
+            case "mm" -> length(v);
+            case "mm²", "mm2" -> area(v);
+            case "°C", "C" -> temperature(v);
+            case "kN" -> force(v);
+            case "MPa" -> pressure(v);
+            case "°", "deg" -> fixed(v, 2) + "°";
+            case "share", "ratio", "" -> figures(v, 3);
+            default -> figures(v, 3) + " " + unit;
+        };
+    }
+
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "numbers in %s", inch ? "inch" : "mm");
+    }
+}

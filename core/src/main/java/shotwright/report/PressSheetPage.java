@@ -1,0 +1,36 @@
+package shotwright.report;
+
+import java.util.List;
+import shotwright.sheet.PressSheet;
+
+/** The press sheet as Markdown, boxes to tick and lines to write on. */
+public final class PressSheetPage {
+    private PressSheetPage() {}
+
+    public static String text(PressSheet s) {
+        StringBuilder p = new StringBuilder();
+        p.append("# Press sheet\n\n").append(s.title()).append("\n\n| set | value | from |\n|---|---|---|\n");
+        s.settings().forEach(x -> p.append("| ")
+                .append(x.name())
+                .append(" | ")
+                .append(x.value())
+                .append(" | ")
+                .append(x.source())
+                .append(" |\n"));
+        list(p, "Cautions", s.cautions(), "- ");
+        list(p, "Start-up", s.steps(), "1. ");
+        list(p, "First shots", s.firstShots(), "- ");
+        list(p, "Purge and change-over", s.purge(), "- ");
+        p.append("\n## As run\n\n| | shot 1 | shot 5 | shot 10 | settled |\n|---|---|---|---|---|\n");
+        for (String row :
+                List.of("melt °C", "mold A / B °C", "fill s", "hold MPa / s", "cooling s", "shot mass g", "seen"))
+            p.append("| ").append(row).append(" | | | | |\n");
+        return p.toString();
+    }
+
+    private static void list(StringBuilder p, String title, List<String> items, String mark) {
+        if (items.isEmpty()) return;
+        p.append("\n## ").append(title).append("\n\n");
+        items.forEach(i -> p.append(mark).append(i).append('\n'));
+    }
+}

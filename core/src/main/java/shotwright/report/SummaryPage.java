@@ -1,0 +1,202 @@
+package shotwright.report;
+
+import java.util.List;
+import java.util.Map;
+import shotwright.fill.FillResult;
+import shotwright.finding.Finding;
+import shotwright.intake.IntakeFacts;
+import shotwright.job.JobResult;
+import shotwright.job.Station;
+import shotwright.layout.Decision;
+import shotwright.quote.QuoteResult;
+import shotwright.review.DraftRegion;
+import shotwright.review.ReviewResult;
+import shotwright.sheet.PressSheet;
+
+/** {@code 00-summary.md}: the whole job read like the traveller that goes round a shop, one section per station. */
+public final class SummaryPage {
+    private final JobResult job;
+    private final Numbers show;
+    private final List<String> pictures;
+    private final StringBuilder page = new StringBuilder();
+
+    private SummaryPage(JobResult job, List<String> pictures) {
+        this.job = job;
+        this.pictures = pictures;
+        this.show = job.inch() ? Numbers.inch() : Numbers.metric();
+    }
+
+    /**
+     * The page.
+     *
+     * @param pictures names of pictures in the job folder, shown in the section whose number their name begins with
+     */
+    public static String text(JobResult job, List<String> pictures) {
+        SummaryPage p = new SummaryPage(job, pictures);
+        p.write();
+        return p.page.toString();
+    }
+
+    private void write() {
+        IntakeFacts f = job.intake().facts();
+        line("# " + (job.card().job() == null ? f.fileName() : job.card().job()));
+        line("");
+        if (job.card().customer() != null) line("For " + job.card().customer() + ". Part file " + f.fileName() + ".");
+        line("");
+        line("```");
+        page.append(FirstAnswerPage.brief(job));
+        line("```");
+        intake(f);
+        if (job.review() != null) review(job.review());
+        if (job.sizing() != null) {
+            head(Station.SIZING);
+            page.append(SizingText.table(job.sizing(), show));
+            findings(job.sizing().findings());
+        }
+        if (job.layout() != null) {
+            head(Station.LAYOUT);
+            rows(LayoutText.rows(job.layout(), show));
+            decisions(job.layout().decisions());
+            findings(job.layout().findings());
+        }
+        if (job.mold() != null) {
+            head(Station.HALVES);
+            rows(LayoutText.moldRows(job.mold(), show));
+            findings(job.mold().findings());
+        }
+        if (job.fill() != null) fill(job.fill());
+        if (job.cool() != null) {
+            head(Station.COOL);
+            rows(FlowText.coolRows(job.cool(), show));
+            findings(job.cool().findings());
+        }
+        if (job.quote() != null) quote(job.quote());
+        if (job.sheet() != null) sheet(job.sheet());
+        line("");
+        line("---");
+        line(
+                "Numbers are estimates to plan with, rounded to what they are worth. Local rules, the makers' manuals and licensed practice come first.");
+    }
+
+    private void intake(IntakeFacts f) {
+        head(Station.INTAKE);
+        line("- " + f.format() + ", " + Numbers.fixed(f.facets(), 0) + " facets, "
+                + FirstAnswerPage.count(f.bodies(), "body").replace("bodys", "bodies"));
+        if (f.boxMm() != null)
+            line("- Size " + show.box(f.boxMm().size()) + ". " + FindingText.sentence(f.unitReason()));
+        if (job.intake().part() != null)
+            line("- Volume " + show.volume(f.volumeMm3()) + ", surface " + show.area(f.surfaceAreaMm2()) + ", closed");
+        f.notes().forEach(n -> line("- " + FindingText.sentence(n)));
+        findings(job.intake().findings());
+    }
+
+    private void review(ReviewResult r) {
+        head(Station.REVIEW);
+        line("Opens " + r.pull().words() + ": " + r.pull().reason() + ".");
+        line("");
+        line("| projected area | wall, middle | thinnest | thickest | undercuts |");
+        line("|---|---|---|---|---|");
+        line("| " + show.area(r.projectedAreaMm2()) + " | "
+                + show.length(r.wall().medianMm()) + " | "
+                + show.length(r.wall().minMm()) + " | " + show.length(r.wall().maxMm()) + " | "
+                + r.undercuts().size() + " |");
+        line("");
+        if (!r.draft().isEmpty()) {
+            line("| walls | count | deep | has | asked | finding |");
+            line("|---|---|---|---|---|---|");
+            for (DraftRegion d : r.draft()) {
+                line("| " + d.name() + " | " + d.faces() + " | " + show.coarse(d.depthMm()) + " | "
+                        + Numbers.fixed(d.hasDeg(), 2) + "° | " + Numbers.fixed(d.askedDeg(), 2) + "° | "
+                        + (d.finding() > 0 ? String.valueOf(d.finding()) : "") + " |");
+            }
+            line("");
+        }
+        findings(r.findings());
+        if (!r.questions().isEmpty()) {
+            line("");
+            line("**To ask the customer**");
+            line("");
+            r.questions().forEach(q -> line("- " + q));
+        }
+    }
+
+    private void fill(FillResult f) {
+        head(Station.FILL);
+        rows(FlowText.fillRows(f, show));
+        line("");
+        line("| piece of the way | long | takes | shear rate |");
+        line("|---|---|---|---|");
+        f.steps()
+                .forEach(s -> line("| " + s.name() + " | " + show.coarse(s.lengthMm()) + " | "
+                        + show.pressure(s.dropMpa()) + " | " + Numbers.figures(s.shearRatePerS(), 2) + " 1/s |"));
+        line("");
+        findings(f.findings());
+    }
+
+    private void quote(QuoteResult q) {
+        head(Station.QUOTE);
+        String money = q.currency();
+        line("Mold " + Numbers.figures(q.moldPrice().nominal(), 2) + " " + money + " ("
+                + Numbers.figures(q.moldPrice().low(), 2) + " to "
+                + Numbers.figures(q.moldPrice().high(), 2) + "), first parts in "
+                + Numbers.fixed(q.leadDays().low(), 0) + " to "
+                + Numbers.fixed(q.leadDays().high(), 0) + " working days.");
+        line("");
+        line("| quantity | each | lot |");
+        line("|---:|---:|---:|");
+        q.perPart()
+                .forEach(p -> line("| " + Numbers.fixed(p.quantityCount(), 0) + " | "
+                        + Numbers.fixed(p.pricePerPart(), 2) + " | " + Numbers.fixed(p.lotPrice(), 0) + " |"));
+        line("");
+        line("| hours | h | shown to the customer | why |");
+        line("|---|---:|---|---|");
+        q.hours()
+                .forEach(h -> line("| " + h.name() + " | " + Numbers.figures(h.timeH(), 2) + " | "
+                        + (h.shown() ? "yes" : "no") + " | " + h.why() + " |"));
+        line("");
+        findings(q.findings());
+    }
+
+    private void sheet(PressSheet s) {
+        head(Station.SHEET);
+        line("See [press-sheet.md](press-sheet.md).");
+        findings(s.findings());
+    }
+
+    private void decisions(List<Decision> decisions) {
+        if (decisions.isEmpty()) return;
+        line("");
+        line("| decided | taken | because | on the job card |");
+        line("|---|---|---|---|");
+        decisions.forEach(d -> line("| " + d.name() + " | " + d.value() + " | " + d.reason() + " | "
+                + (d.key().isEmpty() ? "" : "`" + d.key() + "`") + " |"));
+        line("");
+    }
+
+    private void rows(Map<String, String> rows) {
+        rows.forEach((name, text) -> line("- **" + name + ":** " + text));
+    }
+
+    private void findings(List<Finding> findings) {
+        if (findings.isEmpty()) return;
+        line("");
+        int n = 1;
+        for (Finding f : findings) page.append(FindingText.item(n++, f, show));
+    }
+
+    private void head(Station s) {
+        line("");
+        line("## " + s.number() + " " + s.title() + ": " + s.question());
+        line("");
+        for (String p : pictures) {
+            if (p.startsWith("pictures/" + s.number() + "-")) {
+                line("![" + p.replaceAll("^pictures/\\d+-|\\.png$", "").replace('-', ' ') + "](" + p + ")");
+                line("");
+            }
+        }
+    }
+
+    private void line(String text) {
+        page.append(text).append('\n');
+    }
+}

@@ -1,0 +1,106 @@
+package shotwright.desk.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import shotwright.job.CardFile;
+import shotwright.job.JobCard;
+import shotwright.job.JobException;
+
+/** Options that say what is decided; they win over the job card. */
+final class JobOptions {
+    @Option(
+            names = "--card",
+            paramLabel = "FILE",
+            description = "job card (JSON) with the decisions; options given here win over it")
+    @Nullable Path card;
+
+    @Option(names = "--unit", paramLabel = "mm|cm|m|in", description = "unit of a file that states none (STL, OBJ)")
+    @Nullable String unit;
+
+    @Option(
+            names = "--mend",
+            paramLabel = "WHAT",
+            split = ",",
+            description = "mend what is safe to mend: flip, winding, holes")
+    List<String> mend = new ArrayList<>();
+
+    @Option(names = "--body", paramLabel = "N", description = "which body of a file with several, counted from 1")
+    @Nullable Integer body;
+
+    @Option(
+            names = "--pull",
+            paramLabel = "x,y,z",
+            split = ",",
+            description = "opening direction in the file's axes, half A toward it")
+    List<Double> pull = new ArrayList<>();
+
+    @Option(
+            names = "--resin",
+            paramLabel = "ID",
+            description = "resin on the rack; may be given several times, the first sets the shrink")
+    List<String> resins = new ArrayList<>();
+
+    @Option(names = "--press", paramLabel = "ID", description = "press on the rack")
+    @Nullable String press;
+
+    @Option(
+            names = "--second-press",
+            paramLabel = "ID",
+            description = "a press the mold must fit as well, for example the customer's")
+    @Nullable String secondPress;
+
+    @Option(names = "--cavities", paramLabel = "N", description = "how many up")
+    @Nullable Integer cavities;
+
+    @Option(names = "--quantity", paramLabel = "N", split = ",", description = "quantities to price")
+    List<Integer> quantities = new ArrayList<>();
+
+    @Option(names = "--lengths", paramLabel = "mm|in", description = "what pages put first")
+    @Nullable String lengths;
+
+    @Option(
+            names = "--shop",
+            paramLabel = "DIR",
+            description = "folder with the shop's own rack files (rack/<kind>/<id>.json); they win by id")
+    @Nullable Path shop;
+
+    @Option(names = "--json", description = "print the results as JSON")
+    boolean json;
+
+    /** The card with the options laid over it. */
+    JobCard card() {
+        JobCard c = card == null ? JobCard.empty() : CardFile.read(card);
+        return new JobCard(
+                JobCard.KIND,
+                c.job(),
+                c.customer(),
+                unit != null ? unit : c.unit(),
+                mend.isEmpty() ? c.mend() : mends(),
+                body != null ? body : c.body(),
+                pull.isEmpty() ? c.pull() : pull,
+                resins.isEmpty() ? c.resins() : resins,
+                press != null ? press : c.press(),
+                secondPress != null ? secondPress : c.secondPress(),
+                cavities != null ? cavities : c.cavities(),
+                quantities.isEmpty() ? c.quantities() : quantities,
+                c.material(),
+                c.cutters(),
+                c.layout(),
+                lengths != null ? lengths : c.lengthsIn(),
+                c.currency());
+    }
+
+    private Set<String> mends() {
+        for (String m : mend) {
+            if (!Set.of("flip", "winding", "holes").contains(m))
+                throw new JobException(
+                        "--mend " + m + " is not known. What can be mended: flip, winding, holes.", null);
+        }
+        return new TreeSet<>(mend);
+    }
+}

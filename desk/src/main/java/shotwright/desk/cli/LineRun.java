@@ -1,0 +1,89 @@
+package shotwright.desk.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import shotwright.job.JobCard;
+import shotwright.job.JobFolder;
+import shotwright.job.JobResult;
+import shotwright.job.Line;
+import shotwright.job.Shop;
+import shotwright.job.Station;
+import shotwright.progress.Progress;
+import shotwright.report.FirstAnswerPage;
+import shotwright.report.JobPapers;
+import shotwright.report.SummaryJson;
+
+/** Runs the line for a command: progress on the terminal, Ctrl-C heard, results printed, exit code found. */
+final class LineRun {
+    private LineRun() {}
+
+    /** Up to a station, printing the first answer or JSON; nothing is written. */
+    static int print(Path part, JobOptions options, Station last, PrintWriter out) {
+        JobCard card = options.card();
+        JobResult job = watched(progress -> new Line(shop(options)).run(part, card, last, null, progress));
+        out.print(options.json ? SummaryJson.text(job) : FirstAnswerPage.text(job));
+        out.flush();
+        return code(job);
+    }
+
+    /** Up to a station into a job folder. */
+    static int intoFolder(Path part, JobOptions options, Station last, Path folder, PrintWriter out) {
+        return intoFolder(part, options.card(), shop(options), last, folder, options.json, out);
+    }
+
+    static int intoFolder(
+            Path part, JobCard card, Shop shop, Station last, Path folder, boolean json, PrintWriter out) {
+        JobFolder files = JobFolder.open(folder);
+        JobResult job = watched(progress -> {
+            JobResult done = new Line(shop).run(part, card, last, files, progress.part(0, 0.9));
+            JobPapers.write(done, files, progress.part(0.9, 1));
+            return done;
+        });
+        if (json) out.print(SummaryJson.text(job));
+        else {
+            out.print(FirstAnswerPage.text(job));
+            out.println();
+            out.println("Everything is in " + folder.toAbsolutePath().normalize() + "; start with 00-summary.md.");
+        }
+        out.flush();
+        return code(job);
+    }
+
+    static Shop shop(JobOptions options) {
+        Shop shop = Shop.standard();
+        return options.shop == null ? shop : shop.withFolder(options.shop.resolve("rack"));
+    }
+
+    private static int code(JobResult job) {
+        return job.hasStop() ? Main.STOP : Main.DONE;
+    }
+
+    @FunctionalInterface
+    private interface Work {
+        JobResult run(Progress progress);
+    }
+
+    private static JobResult watched(Work work) {
+        TerminalProgress progress = TerminalProgress.onStandardError();
+        Thread me = Thread.currentThread();
+        Thread onStop = new Thread(() -> {
+            progress.stop();
+            try {
+                me.join(3000);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        Runtime.getRuntime().addShutdownHook(onStop);
+        try {
+            return work.run(progress);
+        } finally {
+            progress.done();
+            try {
+                Runtime.getRuntime().removeShutdownHook(onStop);
+            } catch (IllegalStateException alreadyStopping) {
+                // the hook is running and cleans up
+            }
+        }
+    }
+}
