@@ -18,9 +18,10 @@ import shotwright.progress.Progress;
 import shotwright.region.Region;
 
 /**
- * Scores gate places round the rim, and one direct sprue gate on top. A place earns by the wall it enters (thick is better, 0.30), by the
- * longest way the melt goes from it (short is better, 0.30), by where the air ends up (on the rim, where a vent is easy, 0.20), by a straight
- * edge that trims in one cut (0.15), and by lying in half B, away from the usual show side (0.05). Weights: common practice.
+ * Scores gate places round the rim, and one direct sprue gate on top. A place earns by the wall it enters (thick is better, 0.28), by the
+ * longest way the melt goes from it (short is better, 0.28), by where the air ends up (on the rim, where a vent is easy, 0.18), by a straight
+ * edge that trims in one cut (0.13), by looking away from the part's middle, so that runner and load stand in line (0.08), and by lying in
+ * half B, away from the usual show side (0.05). Weights: common practice.
  */
 public final class GatePlaces {
     private static final int SCANNED = 48;
@@ -127,10 +128,13 @@ public final class GatePlaces {
         RimPoint p = m.point;
         double straight = Math.max(0, 1 - Math.abs(p.bulgeMm()) / 1.5);
         double air = m.lastOnRimMm > 0 ? 1 : 0.3;
-        double score = 0.30 * p.wallMm() / largestWall
-                + 0.30 * shortestWay / m.longestMm
-                + 0.20 * air
-                + 0.15 * straight
+        double centred = Math.max(
+                0, 1 - Math.abs(p.at().cross(p.out())) / (0.25 * shape.box().diagonal()));
+        double score = 0.28 * p.wallMm() / largestWall
+                + 0.28 * shortestWay / m.longestMm
+                + 0.18 * air
+                + 0.13 * straight
+                + 0.08 * centred
                 + 0.05 * (p.half() == Half.B ? 1 : 0);
         boolean clear = keepClear.test(p.at().atZ(0));
         if (clear) score *= 0.2;

@@ -25,6 +25,7 @@ public final class VentPlan {
 
     private static final double CHANNEL_DEEP_MM = 0.5;
     private static final int MOST = 8;
+    private static final double ALONG_AN_EDGE = 0.7;
 
     private final Task task;
     private final Rim rim;
@@ -123,7 +124,7 @@ public final class VentPlan {
         Vec2 axis = Math.abs(out.x()) > Math.abs(out.y())
                 ? new Vec2(Math.signum(out.x()), 0)
                 : new Vec2(0, Math.signum(out.y()));
-        return axis.dot(out) > 0.85 ? List.of(axis, out) : List.of(out, axis);
+        return axis.dot(out) > ALONG_AN_EDGE ? List.of(axis, out) : List.of(out, axis);
     }
 
     private @Nullable Vent vent(RimPoint p, Spoke spoke, Vec2 dir, Ground ground, boolean first) {
