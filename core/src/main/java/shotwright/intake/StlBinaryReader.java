@@ -62,7 +62,7 @@ final class StlBinaryReader {
     }
 
     private static Finding countFinding(long said, int whole, String done) {
-        return Finding.watch(
+        return Finding.ask(
                         "facet-count",
                         "The file says it holds " + said + " facets, its size fits " + whole + ": " + done + ".")
                 .remedy(

@@ -9,8 +9,8 @@ import shotwright.finding.Finding;
 import shotwright.finding.Severity;
 import shotwright.intake.IntakeResult;
 import shotwright.layout.LayoutResult;
-import shotwright.measure.Band;
 import shotwright.mold.MoldResult;
+import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.review.ReviewResult;
 import shotwright.sheet.PressSheet;
@@ -24,7 +24,7 @@ import shotwright.sizing.SizingResult;
  * @param card the decisions as they were used, filled in where the program decided
  * @param intake what the file held
  * @param review moldability
- * @param priceBand mold and first lot from defaults, for the first answer
+ * @param firstPrice price and lead time from defaults, for the first answer
  * @param sizing presses and cavities
  * @param layout places and sizes
  * @param mold the halves
@@ -41,7 +41,7 @@ public record JobResult(
         JobCard card,
         IntakeResult intake,
         @Nullable ReviewResult review,
-        @Nullable Band priceBand,
+        @Nullable PriceBand firstPrice,
         @Nullable SizingResult sizing,
         @Nullable LayoutResult layout,
         @Nullable MoldResult mold,

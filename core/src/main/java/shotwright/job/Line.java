@@ -13,11 +13,11 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import shotwright.cool.CoolResult;
 import shotwright.fill.FillResult;
+import shotwright.geom.Vec3;
 import shotwright.intake.Intake;
 import shotwright.intake.IntakeResult;
 import shotwright.layout.Layout;
 import shotwright.layout.LayoutResult;
-import shotwright.measure.Band;
 import shotwright.mold.Halves;
 import shotwright.mold.HalvesRefused;
 import shotwright.mold.MoldResult;
@@ -40,6 +40,9 @@ import shotwright.sizing.SizingResult;
  * the job folder under the key of all they were made from, and taken up again when nothing of that changed.
  */
 public final class Line {
+    /** First lot priced when the card names no quantity. */
+    private static final int USUAL_FIRST_LOT = 50;
+
     private final Shop shop;
 
     public Line(Shop shop) {
@@ -117,7 +120,7 @@ public final class Line {
                     .decided(decisions.press(), decisions.secondPress(), card.cavities())
                     .quantity(firstLot(card));
             SizingResult sizing = Sizing.size(asked);
-            Band price = priceBand(review, sizing);
+            PriceBand price = firstPrice(review, sizing, card);
             JobCard full = filledIn(card, review, sizing);
             if (!reaches(Station.LAYOUT)) return result(full, review, price, sizing, null, null, null, null);
 
@@ -173,7 +176,7 @@ public final class Line {
         private JobResult result(
                 JobCard full,
                 ReviewResult review,
-                Band price,
+                PriceBand price,
                 SizingResult sizing,
                 @Nullable LayoutResult layout,
                 @Nullable MoldResult mold,
@@ -241,19 +244,22 @@ public final class Line {
                         flow == null ? null : flow.fill().clampPeakKn()));
     }
 
-    private Band priceBand(ReviewResult review, SizingResult sizing) {
-        var size = review.pulled().mesh().box().size();
-        double[] money = PriceBand.first(
-                        review.pulled().part().mass().volumeMm3(),
-                        review.pulled().part().mass().surfaceAreaMm2(),
-                        new double[] {size.x(), size.y(), size.z()},
-                        review.undercuts().size(),
-                        sizing.resin(),
-                        sizing.press(),
-                        50,
-                        Rates.typical())
-                .moldAndFirstLotMoney();
-        return new Band(money[0], (money[0] + money[1]) / 2, money[1]);
+    private static PriceBand firstPrice(ReviewResult review, SizingResult sizing, JobCard card) {
+        Vec3 size = review.pulled().mesh().box().size();
+        return PriceBand.first(
+                review.pulled().part().mass().volumeMm3(),
+                review.pulled().part().mass().surfaceAreaMm2(),
+                new double[] {size.x(), size.y(), size.z()},
+                review.undercuts().size(),
+                sizing.resin(),
+                sizing.press(),
+                card.quantities().stream().min(Integer::compare).orElse(USUAL_FIRST_LOT),
+                rates(card));
+    }
+
+    /** Typical rates, in the currency of the card. */
+    static Rates rates(JobCard card) {
+        return card.currency() == null ? Rates.typical() : Rates.typical().in(card.currency());
     }
 
     private static int firstLot(JobCard card) {

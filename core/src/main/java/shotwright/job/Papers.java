@@ -7,7 +7,6 @@ import shotwright.part.Part;
 import shotwright.quote.Quote;
 import shotwright.quote.QuoteInput;
 import shotwright.quote.QuoteResult;
-import shotwright.quote.Rates;
 import shotwright.resin.Resin;
 import shotwright.review.InsideCorner;
 import shotwright.review.ReviewResult;
@@ -39,7 +38,7 @@ record Papers(QuoteResult quote, PressSheet sheet, @Nullable TrialOrder order) {
         double feedG =
                 layout.feedVolumeMm3() / 1000 * resin.solidDensityGPerCm3().mid();
         QuoteResult quote = Quote.quote(new QuoteInput(
-                Rates.typical(),
+                Line.rates(decisions.card()),
                 resin,
                 sizing.press(),
                 stock(shop, layout, decisions),

@@ -17,10 +17,17 @@ import shotwright.resin.Resin;
  * @param firstLot price of the parts of the first lot
  * @param perPart price of one part of it
  * @param quantityCount size of that lot
+ * @param leadDays working days until first parts
  * @param assumptions what was taken without being measured, a sentence each
  */
 public record PriceBand(
-        String currency, Band mold, Band firstLot, Band perPart, int quantityCount, List<String> assumptions) {
+        String currency,
+        Band mold,
+        Band firstLot,
+        Band perPart,
+        int quantityCount,
+        Band leadDays,
+        List<String> assumptions) {
     private static final double LOW = 0.6;
     private static final double HIGH = 1.8;
     private static final double SIDE_MM = 20;
@@ -31,6 +38,8 @@ public record PriceBand(
     private static final double PRESS_PER_H = 8;
     private static final double FEED_SHARE = 0.25;
     private static final double TRIM_S = 6;
+    private static final double BAR_DAYS = 3;
+    private static final double TRIAL_DAYS = 1;
 
     public PriceBand {
         assumptions = List.copyOf(assumptions);
@@ -76,6 +85,7 @@ public record PriceBand(
                 new Band(LOW * parts, parts, HIGH * parts),
                 new Band(LOW * parts / lot, parts / lot, HIGH * parts / lot),
                 lot,
+                leadDays(volumeMm3, surfaceMm2, boxMm, undercutsCount, rates),
                 assumptions(volumeMm3, surfaceMm2, undercutsCount, resin, press));
     }
 
@@ -87,6 +97,15 @@ public record PriceBand(
         double mill = m.allH() * (1 + 0.3) * (1 + 0.15 * undercuts) * r.mill().typicalPerH();
         double bench = (6.5 + 0.45 * m.allH() + undercuts) * r.labour().typicalPerH();
         return metal + design + mill + bench + r.smallPartsMoney();
+    }
+
+    /** Working days to first parts: bar ordered, mold made at the shop's hours a day, one day of trial; wide, as from defaults. */
+    private static Band leadDays(double volume, double surface, double[] box, int undercuts, Rates r) {
+        double w = box[0] + 2 * SIDE_MM, h = box[1] + 2 * SIDE_MM;
+        double milling = MillingGuess.of(1.3 * volume + 4 * w * h, surface, 0).allH();
+        double hours = 4.5 + 6.5 + 3 * undercuts + milling * (1 + 0.3) * (1 + 0.15 * undercuts) + 0.45 * milling;
+        double days = BAR_DAYS + hours / r.workDayH() + TRIAL_DAYS;
+        return new Band(LOW * days, days, HIGH * days);
     }
 
     private static double lotCost(double volume, double surface, Resin resin, @Nullable Press press, int lot, Rates r) {

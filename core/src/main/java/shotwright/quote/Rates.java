@@ -117,4 +117,25 @@ public record Rates(
                 workDayH,
                 smallPartsMoney);
     }
+
+    /** The same shop naming its money. */
+    public Rates in(String newCurrency) {
+        return new Rates(
+                newCurrency,
+                labour,
+                press,
+                mill,
+                design,
+                dryer,
+                overheadShare,
+                marginShare,
+                upTimeShare,
+                goodShare,
+                regrindShare,
+                lossShare,
+                setupH,
+                startShotsCount,
+                workDayH,
+                smallPartsMoney);
+    }
 }

@@ -8,6 +8,8 @@ import shotwright.intake.IntakeFacts;
 import shotwright.intake.UnitReading;
 import shotwright.job.JobResult;
 import shotwright.measure.Band;
+import shotwright.quote.PriceBand;
+import shotwright.quote.QuoteResult;
 import shotwright.review.DraftRegion;
 import shotwright.review.ReviewResult;
 import shotwright.sizing.SizingResult;
@@ -100,7 +102,7 @@ public final class FirstAnswerPage {
     }
 
     private void review(ReviewResult r) {
-        row("Opens", r.pull().words() + "; " + r.pull().reason());
+        row("Opens", r.pull().words() + ". " + FindingText.sentence(r.pull().reason()));
         row("Projected", show.area(r.projectedAreaMm2()) + ", holes taken off");
         row(
                 "Wall",
@@ -139,22 +141,27 @@ public final class FirstAnswerPage {
     }
 
     private void price() {
-        Band b = job.priceBand();
-        String money = job.card().currency() == null ? "" : " " + job.card().currency();
         if (job.quote() != null) {
-            row(
-                    "Price",
-                    "mold " + Numbers.figures(job.quote().moldPrice().nominal(), 2) + money + " ("
-                            + Numbers.figures(job.quote().moldPrice().low(), 2) + " to "
-                            + Numbers.figures(job.quote().moldPrice().high(), 2) + "), first parts in "
-                            + Numbers.fixed(job.quote().leadDays().low(), 0) + " to "
-                            + Numbers.fixed(job.quote().leadDays().high(), 0) + " working days");
-        } else if (b != null) {
+            QuoteResult q = job.quote();
+            row("Price", "mold " + band(q.moldPrice()) + " " + q.currency() + ", first parts in " + days(q.leadDays()));
+        } else if (job.firstPrice() != null) {
+            PriceBand p = job.firstPrice();
+            double[] money = p.moldAndFirstLotMoney();
             row(
                     "Price band",
-                    Numbers.figures(b.low(), 2) + " to " + Numbers.figures(b.high(), 2) + money
-                            + " for mold and first lot, from built-in rates, not from your shop");
+                    Numbers.figures(money[0], 2) + " to " + Numbers.figures(money[1], 2) + " " + p.currency()
+                            + " for the mold and a first lot of " + p.quantityCount() + "; first parts in "
+                            + days(p.leadDays()) + ". From built-in rates, not from your shop");
         }
+    }
+
+    private static String band(Band b) {
+        return Numbers.figures(b.nominal(), 2) + " (" + Numbers.figures(b.low(), 2) + " to "
+                + Numbers.figures(b.high(), 2) + ")";
+    }
+
+    private static String days(Band b) {
+        return Numbers.fixed(b.low(), 0) + " to " + Numbers.fixed(b.high(), 0) + " working days";
     }
 
     private void findings() {

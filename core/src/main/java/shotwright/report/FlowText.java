@@ -18,8 +18,8 @@ final class FlowText {
                     case SHORT -> "stays short";
                 };
         rows.put(
-                "Fill (first-order)",
-                verdict + " in " + Numbers.time(f.fillTimeS()) + " (window "
+                "Fill",
+                "first-order: " + verdict + " in " + Numbers.time(f.fillTimeS()) + " (window "
                         + Numbers.time(f.fillWindowS().low()) + " to "
                         + Numbers.time(f.fillWindowS().high()) + "); takes " + show.pressure(f.pressureBandMpa())
                         + " of the " + show.pressure(f.pressureAvailableMpa())
@@ -30,15 +30,15 @@ final class FlowText {
                         + Numbers.figures(f.flowLengthRatio(), 2) + " times the wall; this resin reaches about "
                         + Numbers.figures(f.flowLengthLimitRatio(), 2) + " here");
         rows.put("Gate seals", "after about " + Numbers.time(f.gateSealS()));
-        rows.put("Mold pushed open", "by " + show.force(f.clampPeakKn()) + " at the worst moment");
+        rows.put("Pushed open", "by " + show.force(f.clampPeakKn()) + " at the worst moment");
         return rows;
     }
 
     static Map<String, String> coolRows(CoolResult c, Numbers show) {
         Map<String, String> rows = new LinkedHashMap<>();
         rows.put(
-                "Cooling (first-order)",
-                Numbers.time(c.coolingTimeS()) + " ("
+                "Cooling",
+                "first-order: " + Numbers.time(c.coolingTimeS()) + " ("
                         + Numbers.time(c.coolingBandS().low()) + " to "
                         + Numbers.time(c.coolingBandS().high()) + "), cycle " + Numbers.time(c.cycleTimeS()));
         rows.put(

@@ -8,7 +8,6 @@ import shotwright.layout.DowelPlace;
 import shotwright.layout.FeedSegment;
 import shotwright.layout.Gate;
 import shotwright.layout.LayoutResult;
-import shotwright.layout.Release;
 import shotwright.layout.Vent;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.MoldResult;
@@ -29,7 +28,7 @@ final class LayoutText {
         rows.put("Feed", feed(l, show));
         rows.put("Vents", vents(l.vents(), show));
         rows.put("Dowels", dowels(l.dowels(), show));
-        rows.put("Comes out", release(l.release()));
+        rows.put("Comes out", l.release().words());
         rows.put(
                 "Block",
                 show.coarse(l.block().widthMm()) + " × " + show.coarse(l.block().heightMm()) + ", A "
@@ -90,18 +89,6 @@ final class LayoutText {
                 + ", standing proud " + show.coarse(d.proudMm()) + "; " + d.fit();
     }
 
-    private static String release(Release r) {
-        String by =
-                switch (r.by()) {
-                    case HAND -> "by hand";
-                    case GATE_AND_SPRUE -> "by gate and sprue";
-                    case PINS -> "by " + r.pins().size() + " pins";
-                    case PRESS_KNOCK_OUT -> "by the press's knock-out";
-                };
-        return "half " + r.keepsPart() + " keeps the part; about " + Numbers.figures(r.ejectionForceN(), 2)
-                + " N to get it off, " + by + ". " + r.words();
-    }
-
     static Map<String, String> moldRows(MoldResult m, Numbers show) {
         Map<String, String> rows = new LinkedHashMap<>();
         for (MoldHalf h : List.of(m.a(), m.b())) {
@@ -116,7 +103,7 @@ final class LayoutText {
                 "halves, parts and cut-outs make the block to "
                         + String.format(java.util.Locale.ROOT, "%.0e", Math.max(m.balanceError(), 1e-16)) + "; "
                         + (m.badColumns() == 0 ? "no bad column in " : m.badColumns() + " bad columns in ")
-                        + Numbers.fixed(m.columns(), 0) + " looked through; " + m.partingUsed());
+                        + Numbers.fixed(m.columns(), 0) + " looked through; parted by " + m.partingUsed());
         return rows;
     }
 }

@@ -89,6 +89,11 @@ public final class Numbers {
         return inch ? in + " (" + cm + ")" : cm + " (" + in + ")";
     }
 
+    /** A small area, in the shop's unit alone. */
+    private String smallArea(double mm2) {
+        return inch ? figures(Units.mm2ToIn2(mm2), 2) + " in²" : figures(mm2, 2) + " mm²";
+    }
+
     /** A volume in cubic centimetres, with cubic inches for inch shops. */
     public String volume(double mm3) {
         String cm = fixed(mm3 / 1000, 2) + " cm³";
@@ -139,12 +144,12 @@ public final class Numbers {
     public String value(double v, String unit) {
         return switch (unit) {
             case "mm" -> length(v);
-            case "mm²", "mm2" -> area(v);
+            case "mm²", "mm2" -> v < 50 ? smallArea(v) : area(v);
             case "°C", "C" -> temperature(v);
             case "kN" -> force(v);
             case "MPa" -> pressure(v);
             case "°", "deg" -> fixed(v, 2) + "°";
-            case "share", "ratio", "" -> figures(v, 3);
+            case "share", "ratio", "1", "" -> figures(v, 3);
             default -> figures(v, 3) + " " + unit;
         };
     }

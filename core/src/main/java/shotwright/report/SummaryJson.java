@@ -19,10 +19,10 @@ import shotwright.layout.DowelPlace;
 import shotwright.layout.Gate;
 import shotwright.layout.LayoutResult;
 import shotwright.layout.Vent;
-import shotwright.measure.Band;
 import shotwright.measure.Units;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.MoldResult;
+import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.review.ReviewResult;
 import shotwright.sheet.PressSheet;
@@ -53,7 +53,7 @@ public final class SummaryJson {
         root.put("shotwright", "summary 1");
         root.set("card", JSON.valueToTree(job.card()));
         part(root.putObject("part"), job.intake().facts(), job.intake().findings());
-        if (job.review() != null) review(root.putObject("review"), job.review(), job.priceBand());
+        if (job.review() != null) review(root.putObject("review"), job.review(), job.firstPrice());
         if (job.sizing() != null) sizing(root.putObject("sizing"), job.sizing());
         if (job.layout() != null) layout(root.putObject("layout"), job.layout());
         if (job.mold() != null && job.layout() != null) mold(root.putObject("mold"), job.mold(), job.layout());
@@ -79,7 +79,7 @@ public final class SummaryJson {
         findings(n, findings);
     }
 
-    private static void review(ObjectNode n, ReviewResult r, @Nullable Band priceBand) {
+    private static void review(ObjectNode n, ReviewResult r, @Nullable PriceBand price) {
         n.set("pull", array(r.pulled().pull()));
         put(n, "projectedAreaMm2", r.projectedAreaMm2());
         n.set(
@@ -89,7 +89,10 @@ public final class SummaryJson {
         put(n, "wallMedianMm", r.wall().medianMm());
         put(n, "wallMinMm", r.wall().minMm());
         put(n, "wallMaxMm", r.wall().maxMm());
-        if (priceBand != null) n.set("priceBand", array(priceBand.low(), priceBand.high()));
+        if (price != null) {
+            n.set("priceBand", array(price.moldAndFirstLotMoney()));
+            n.set("leadDaysBand", array(price.leadDays().low(), price.leadDays().high()));
+        }
         ArrayNode questions = n.putArray("questions");
         r.questions().forEach(questions::add);
         findings(n, r.findings());

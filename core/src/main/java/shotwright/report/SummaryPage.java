@@ -92,7 +92,7 @@ public final class SummaryPage {
 
     private void review(ReviewResult r) {
         head(Station.REVIEW);
-        line("Opens " + r.pull().words() + ": " + r.pull().reason() + ".");
+        line("Opens " + r.pull().words() + ". " + FindingText.sentence(r.pull().reason()));
         line("");
         line("| projected area | wall, middle | thinnest | thickest | undercuts |");
         line("|---|---|---|---|---|");

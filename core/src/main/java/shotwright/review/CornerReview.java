@@ -25,6 +25,9 @@ final class CornerReview {
     private final PulledPart pulled;
     private final RackCutters cutters;
 
+    /** What no cutter reaches but is smaller than this is scraped off at the bench, or is a step of the raster. */
+    private static final double SCRAPED_MM2 = 0.1;
+
     CornerReview(PulledPart pulled, RackCutters cutters) {
         this.pulled = pulled;
         this.cutters = cutters;
@@ -41,7 +44,9 @@ final class CornerReview {
             // the first size is tried with its flat end alone; what the second clears is of no interest
             for (CutterReach.Spot s : left.get(k)) {
                 boolean remains = finer.stream().anyMatch(f -> f.side() == s.side() && isInside(s, f));
-                if (!remains && (k > 0 || next == 0)) corners.add(corner(s, radii[k], next));
+                InsideCorner c = corner(s, radii[k], next);
+                boolean tick = c.cutter().isEmpty() && c.restMm2() < SCRAPED_MM2;
+                if (!remains && !tick && (k > 0 || next == 0)) corners.add(c);
             }
         }
         return told(corners);
