@@ -63,7 +63,7 @@ final class FillFindings {
                 r.flowLengthMm(),
                 r.flowLengthRatio(),
                 r.flowLengthLimitRatio(),
-                r.frozenShareAtEnd(),
+                r.frozenAtEndShare(),
                 r.gateSealS(),
                 r.clampPeakKn(),
                 r.clampFillKn(),
@@ -130,12 +130,12 @@ final class FillFindings {
                     say(
                             "A fill time of %.2f s is faster than %s allows (%.2f s).",
                             r.fillTimeS(), scan.fastLimit(), scan.fastestS())));
-        if (r.frozenShareAtEnd() > FROZEN_WATCH && Double.isFinite(peakMpa))
+        if (r.frozenAtEndShare() > FROZEN_WATCH && Double.isFinite(peakMpa))
             out.add(Finding.watch(
                             "freezing-in",
                             say(
                                     "At %.1f s up to %.0f %% of the wall is frozen before the last corner fills.",
-                                    r.fillTimeS(), 100 * r.frozenShareAtEnd()))
+                                    r.fillTimeS(), 100 * r.frozenAtEndShare()))
                     .remedy(say(
                             "Fill faster (down to %.1f s), or run melt or mold 10 K hotter.",
                             Math.min(r.fillTimeS(), scan.fastestS()))));

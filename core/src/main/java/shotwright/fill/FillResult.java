@@ -17,7 +17,7 @@ import shotwright.measure.Band;
  * @param flowLengthMm longest way from the gate
  * @param flowLengthRatio that way over the wall, summed along it
  * @param flowLengthLimitRatio what the resin does at this pressure and wall
- * @param frozenShareAtEnd largest share of a wall frozen along the way when the last corner fills
+ * @param frozenAtEndShare largest share of a wall frozen along the way when the last corner fills
  * @param gateSealS time until the gate is frozen
  * @param clampPeakKn force that opens the mold at the end of fill or under hold, whichever is more
  * @param clampFillKn that force at the end of fill
@@ -40,7 +40,7 @@ public record FillResult(
         double flowLengthMm,
         double flowLengthRatio,
         double flowLengthLimitRatio,
-        double frozenShareAtEnd,
+        double frozenAtEndShare,
         double gateSealS,
         double clampPeakKn,
         double clampFillKn,

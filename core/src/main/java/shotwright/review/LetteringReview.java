@@ -37,7 +37,7 @@ final class LetteringReview {
         this.pulled = pulled;
     }
 
-    private record Mark(Lettering row, double[] box, Vec3 pulledMm) {}
+    private record Mark(Lettering row, double[] boxMm, Vec3 pulledMm) {}
 
     List<Said<Lettering>> review() {
         Vec3 size = pulled.mesh().box().size();
@@ -49,7 +49,7 @@ final class LetteringReview {
         for (Side side : Side.values()) {
             List<Mark> sunk = marks(map, grid, side, false);
             List<Mark> raised = marks(map, grid, side, true).stream()
-                    .filter(r -> sunk.stream().noneMatch(s -> encloses(s.box, r.box)))
+                    .filter(r -> sunk.stream().noneMatch(s -> encloses(s.boxMm, r.boxMm)))
                     .toList();
             marks.addAll(sunk);
             marks.addAll(raised);
@@ -127,8 +127,8 @@ final class LetteringReview {
     }
 
     private static boolean belongs(Mark a, Mark b) {
-        double gapX = Math.max(a.box[0], b.box[0]) - Math.min(a.box[1], b.box[1]);
-        double gapY = Math.max(a.box[2], b.box[2]) - Math.min(a.box[3], b.box[3]);
+        double gapX = Math.max(a.boxMm[0], b.boxMm[0]) - Math.min(a.boxMm[1], b.boxMm[1]);
+        double gapY = Math.max(a.boxMm[2], b.boxMm[2]) - Math.min(a.boxMm[3], b.boxMm[3]);
         return a.row.side() == b.row.side()
                 && a.row.raised() == b.row.raised()
                 && Math.abs(a.row.depthMm() - b.row.depthMm()) < 0.03
