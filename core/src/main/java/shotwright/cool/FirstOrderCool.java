@@ -129,13 +129,15 @@ public final class FirstOrderCool {
                 .orElse(0);
     }
 
-    /** Wall classes by their centre line, the feed by its mean (a strong skin is enough to take it out). */
+    /** Wall classes by their centre line (a lump like a rod), the feed by its mean (a strong skin is enough to take it out). */
     static List<CoolResult.Region> regions(CoolInput in, double moldC) {
         Resin r = in.resin();
         double a = r.diffusivityMm2PerS().mid(), eject = ejectC(r);
         List<CoolResult.Region> out = new ArrayList<>();
         for (WallClasses.WallClass w : WallClasses.of(in.walls())) {
-            double t = PlateCooling.centreTimeS(w.wallMm(), a, in.meltC(), moldC, eject);
+            double t = w.lump()
+                    ? RodCooling.centreTimeS(w.wallMm(), a, in.meltC(), moldC, eject)
+                    : PlateCooling.centreTimeS(w.wallMm(), a, in.meltC(), moldC, eject);
             out.add(new CoolResult.Region(w.name(), w.wallMm(), w.areaShare(), t));
         }
         double thickest = 0;

@@ -11,6 +11,8 @@ final class WallClasses {
     private static final double USUAL = 0.25;
     /** The thickest place is the ball that this share of the samples does not reach. */
     private static final double THICKEST_SHARE = 0.98;
+    /** Less thick surface than this belongs to lumps, more to thick walls. */
+    private static final double WALL_SHARE = 0.1;
 
     /**
      * One class.
@@ -19,8 +21,9 @@ final class WallClasses {
      * @param wallMm wall that stands for it: the mean of the samples, for the thickest place the wall itself
      * @param areaShare share of the surface
      * @param atMm a place of it
+     * @param lump true for a thick place with little thick wall about it: it cools like a rod, not like a wall
      */
-    record WallClass(String name, double wallMm, double areaShare, Vec3 atMm) {}
+    record WallClass(String name, double wallMm, double areaShare, Vec3 atMm, boolean lump) {}
 
     private WallClasses() {}
 
@@ -39,7 +42,8 @@ final class WallClasses {
                     "thickest place",
                     walls.sphere(top),
                     1 - THICKEST_SHARE,
-                    walls.sample(top).point()));
+                    walls.sample(top).point(),
+                    order.length - thick < WALL_SHARE * order.length));
         return out;
     }
 
@@ -55,6 +59,6 @@ final class WallClasses {
         for (int i = from; i < to; i++) sum += walls.sphere(order[i]);
         double share = (to - from) / (double) order.length;
         out.add(new WallClass(
-                name, sum / (to - from), share, walls.sample(order[to - 1]).point()));
+                name, sum / (to - from), share, walls.sample(order[to - 1]).point(), false));
     }
 }

@@ -1,11 +1,12 @@
 /**
  * Station 70, first order: how fast can it run.
  *
- * <p>What comes in: layout, mold, resin, press and the part's wall field.
+ * <p>What comes in: layout, resin, press, alloy of the halves and the part's wall samples.
  *
- * <p>What goes out: {@link shotwright.cool.CoolResult}.
+ * <p>What goes out: {@link shotwright.cool.CoolResult}: cooling by wall class, mold temperature shot by shot, cycle.
  *
- * <p>Whose formulas: one-term and series conduction in plates and rods; lumped heat balance of the mold.
+ * <p>Whose formulas: one-term and series conduction in plates, rods and balls (Carslaw and Jaeger; keys MEN, RAO); lumped heat balance of the mold
+ * and convection (INC, LIEN).
  */
 @org.jspecify.annotations.NullMarked
 package shotwright.cool;

@@ -124,7 +124,7 @@ final class FillFindings {
                                     "No fill time suits: slower than %.1f s takes more pressure than the press has, faster than %.1f s is held up by %s.",
                                     scan.slowestS(), scan.fastestS(), scan.fastLimit()))
                     .remedy("Open what holds up the fast side first: gate, vents, then the wall."));
-        if (r.fillTimeS() < scan.fastestS() * 0.99)
+        if (r.fillTimeS() < scan.fastestS() * 0.99 && in.fillTimeS() > 0)
             out.add(Finding.watch(
                     "fill-too-fast",
                     say(
@@ -136,9 +136,12 @@ final class FillFindings {
                             say(
                                     "At %.1f s up to %.0f %% of the wall is frozen before the last corner fills.",
                                     r.fillTimeS(), 100 * r.frozenAtEndShare()))
-                    .remedy(say(
-                            "Fill faster (down to %.1f s), or run melt or mold 10 K hotter.",
-                            Math.min(r.fillTimeS(), scan.fastestS()))));
+                    .remedy(
+                            scan.fastestS() < 0.9 * r.fillTimeS()
+                                    ? say(
+                                            "Fill faster (down to %.1f s), or run melt or mold 10 K hotter.",
+                                            scan.fastestS())
+                                    : "Run melt or mold 10 K hotter."));
     }
 
     private void gateShear() {
@@ -188,16 +191,22 @@ final class FillFindings {
     private void clamp() {
         double have = in.press().clampKn(), need = r.clampPeakKn();
         if (!(have > 0) || need <= have) return;
-        String text = say(
-                "The mold opens and flashes: about %.0f kN push it apart, %s holds %.0f.",
-                need, in.press().name(), have);
-        Finding f = have < 0.8 * need ? Finding.stop("clamp-short", text) : Finding.watch("clamp-short", text);
-        boolean hold = r.clampHoldKn() > r.clampFillKn();
-        out.add(f.measured(need, have, "kN", METHOD)
-                .remedy(
-                        hold
-                                ? say("Hold no higher than %.0f MPa.", in.holdMpa() * have / need)
-                                : "Fill slower or hotter, or take a press with more clamp."));
+        String press = in.press().name();
+        if (r.clampFillKn() > have) {
+            String text =
+                    say("The mold opens while it fills: about %.0f kN, %s holds %.0f.", r.clampFillKn(), press, have);
+            boolean far = have < 0.8 * r.clampFillKn();
+            Finding f = far ? Finding.stop("clamp-short", text) : Finding.watch("clamp-short", text);
+            out.add(f.measured(r.clampFillKn(), have, "kN", METHOD)
+                    .remedy("Fill slower or hotter, fewer cavities, or a press with more clamp."));
+        } else {
+            String text = say(
+                    "Held at %.0f MPa the mold opens and flashes: about %.0f kN, %s holds %.0f.",
+                    in.holdMpa(), need, press, have);
+            out.add(Finding.watch("hold-opens-mold", text)
+                    .measured(need, have, "kN", METHOD)
+                    .remedy(say("Hold no higher than %.0f MPa.", Math.floor(in.holdMpa() * have / need))));
+        }
     }
 
     private void air() {

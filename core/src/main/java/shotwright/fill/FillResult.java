@@ -81,9 +81,10 @@ public record FillResult(
      * One fill time tried.
      *
      * @param timeS fill time
-     * @param pressureMpa pressure it takes; infinite when the melt freezes on the way
+     * @param pressureMpa pressure it takes; times at which the melt freezes on the way are left out of the list
+     * @param frozenShare largest share of a wall frozen along the way
      */
-    public record ScanPoint(double timeS, double pressureMpa) {}
+    public record ScanPoint(double timeS, double pressureMpa, double frozenShare) {}
 
     public FillResult {
         scan = List.copyOf(scan);

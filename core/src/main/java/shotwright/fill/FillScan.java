@@ -13,8 +13,8 @@ import shotwright.layout.vent.VentFlow;
  * @param points the times tried, in rising order
  * @param fastestS lower end of the window
  * @param slowestS upper end; below {@code fastestS} when there is no window
- * @param bestS the time taken: the shortest inside the window that needs no more than 5 % above the least pressure there; with no
- *     window the slowest the pressure allows, or the easiest
+ * @param bestS the time taken: inside the window, with no more than a fifth of the wall frozen where that can be had, the shortest that needs no more
+ *     than 5 % (30 % when all freeze more) above the least pressure; with no window the slowest the pressure allows, or the easiest
  * @param fastLimit what sets the lower end, in words
  */
 record FillScan(List<FillResult.ScanPoint> points, double fastestS, double slowestS, double bestS, String fastLimit) {
@@ -22,6 +22,10 @@ record FillScan(List<FillResult.ScanPoint> points, double fastestS, double slowe
     private static final double FROM_S = 0.1;
     private static final double TO_S = 10;
     private static final double NEAR_LEAST = 1.05;
+
+    private static final double SPEND_ON_SPEED = 1.3;
+    /** Share of the wall that may freeze while filling before it shows on the part (common practice). */
+    private static final double LITTLE_FROZEN = 0.2;
     /** Air pressed together this far pushes itself out of the vents, MPa. */
     private static final double VENT_OVERPRESSURE_MPA = 0.1;
 
@@ -32,8 +36,9 @@ record FillScan(List<FillResult.ScanPoint> points, double fastestS, double slowe
         double pressFastest = flowMm3 / in.press().flowMm3PerS(), powerFastest = FROM_S;
         for (int i = 0; i < POINTS; i++) {
             double t = FROM_S * Math.pow(TO_S / FROM_S, i / (POINTS - 1.0));
-            double p = pressure(in, feed, t);
-            points.add(new FillResult.ScanPoint(t, p));
+            FillTry.Outcome out = FirstOrderFill.outcome(in, feed, t, 1);
+            double p = out.peakMpa();
+            points.add(new FillResult.ScanPoint(t, p, out.frozenShare()));
             if (Double.isFinite(p)
                     && p > 0
                     && flowMm3 / t > RamPower.flowMm3PerS(in.press().ramPowerW(), p))
@@ -46,37 +51,35 @@ record FillScan(List<FillResult.ScanPoint> points, double fastestS, double slowe
                         ? "air that must leave through the vents"
                         : fastest == pressFastest ? "the flow of the press" : "the power of the press";
         if (fastest <= FROM_S) why = "the fastest time tried";
-        double slowest = 0, least = Double.POSITIVE_INFINITY;
+        double slowest = 0;
         for (FillResult.ScanPoint s : points) {
             if (s.pressureMpa() <= in.press().meltPressureMpa()) slowest = s.timeS();
-            if (s.timeS() >= fastest * 0.999) least = Math.min(least, s.pressureMpa());
         }
-        double best = best(points, fastest, slowest, least);
+        double best = best(points, fastest, slowest);
         return new FillScan(List.copyOf(points), fastest, slowest, best, why);
     }
 
-    private static double best(List<FillResult.ScanPoint> points, double fastest, double slowest, double least) {
-        if (slowest < fastest) return slowest > 0 ? slowest : easiest(points);
-        for (FillResult.ScanPoint s : points) {
-            if (s.timeS() >= fastest * 0.999 && s.pressureMpa() <= NEAR_LEAST * least) return s.timeS();
-        }
+    /** The shortest time near the least pressure, among those that freeze little when there are any. */
+    private static double best(List<FillResult.ScanPoint> points, double fastest, double slowest) {
+        if (slowest < fastest) return slowest > 0 ? slowest : easiest(points).timeS();
+        List<FillResult.ScanPoint> open = points.stream()
+                .filter(s -> s.timeS() >= fastest * 0.999 && s.timeS() <= slowest)
+                .toList();
+        List<FillResult.ScanPoint> fluid =
+                open.stream().filter(s -> s.frozenShare() <= LITTLE_FROZEN).toList();
+        List<FillResult.ScanPoint> from = fluid.isEmpty() ? open : fluid;
+        if (from.isEmpty()) return slowest;
+        // when every time freezes more than a fifth, some pressure is spent on filling faster
+        double enough =
+                (fluid.isEmpty() ? SPEND_ON_SPEED : NEAR_LEAST) * easiest(from).pressureMpa();
+        for (FillResult.ScanPoint s : from) if (s.pressureMpa() <= enough) return s.timeS();
         return slowest;
     }
 
-    private static double easiest(List<FillResult.ScanPoint> points) {
+    private static FillResult.ScanPoint easiest(List<FillResult.ScanPoint> points) {
         FillResult.ScanPoint easiest = points.getFirst();
         for (FillResult.ScanPoint s : points) if (s.pressureMpa() < easiest.pressureMpa()) easiest = s;
-        return easiest.timeS();
-    }
-
-    private static double pressure(FillInput in, FeedWay feed, double timeS) {
-        return FillTry.of(in.melt(), timeS, 1)
-                .through(
-                        feed,
-                        in.field(),
-                        in.cavityVolumeMm3(),
-                        in.layout().cavities().size())
-                .peakMpa();
+        return easiest;
     }
 
     /** Time at which the tightest piece of the feed is at the shear rate the resin stands. */
@@ -95,6 +98,11 @@ record FillScan(List<FillResult.ScanPoint> points, double fastestS, double slowe
         for (Vent v : layout.vents())
             flow += VentFlow.flowMm3PerS(v.widthMm(), v.depthMm(), v.landMm(), VENT_OVERPRESSURE_MPA);
         return flow > 0 ? volumeMm3 / flow : 0;
+    }
+
+    /** The times at which the melt did not freeze on the way. */
+    List<FillResult.ScanPoint> finitePoints() {
+        return points.stream().filter(p -> Double.isFinite(p.pressureMpa())).toList();
     }
 
     boolean open() {

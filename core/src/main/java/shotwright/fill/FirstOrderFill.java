@@ -38,15 +38,12 @@ public final class FirstOrderFill {
         FillTry.Outcome out = outcome(in, hardest, timeS, 1);
         double peak = out.peakMpa(), available = in.press().meltPressureMpa();
         Band band = band(peak, in.melt());
-        double reachable = FlowLengthGuide.reachableRatio(
-                in.melt().flowLengthRatio(), in.field().medianWallMm(), Math.max(0, available - feedOf(out)));
+        double reachable = reachableRatio(in, out);
         FillResult.Verdict verdict = verdict(band, available);
         boolean longWay =
                 FlowLengthGuide.judge(in.field().wayRatio() / Math.max(1e-9, reachable)) == FillResult.Verdict.SHORT;
         if ((longWay || !scan.open()) && verdict == FillResult.Verdict.FILLS) verdict = FillResult.Verdict.DOUBTFUL;
         double fillKn = fillForceKn(in, out), holdKn = holdForceKn(in);
-        double warming = ChannelFlow.shearHeatingK(
-                finite(peak) * 1e6, in.melt().densityGPerCm3() * 1000, in.melt().heatCapacityJPerKgK());
         FillResult bare = new FillResult(
                 in.melt().resin(),
                 timeS,
@@ -63,16 +60,25 @@ public final class FirstOrderFill {
                 Math.max(fillKn, holdKn),
                 fillKn,
                 holdKn,
-                warming,
-                scan.points().stream()
-                        .filter(p -> Double.isFinite(p.pressureMpa()))
-                        .toList(),
+                warmingK(in.melt(), peak),
+                scan.finitePoints(),
                 ShortShots.sentences(
                         in.field(), in.cavityVolumeMm3() * cavities * in.melt().densityGPerCm3() / 1000),
                 in.field().lastFills(),
                 verdict,
                 List.of());
         return new FillFindings(in, hardest, feeds, scan, bare, peak, longWay).complete();
+    }
+
+    private static double reachableRatio(FillInput in, FillTry.Outcome out) {
+        double feed = Double.isFinite(out.peakMpa()) ? out.feedMpa() : 0;
+        double left = Math.max(0, in.press().meltPressureMpa() - feed);
+        return FlowLengthGuide.reachableRatio(
+                in.melt().flowLengthRatio(), in.field().medianWallMm(), left);
+    }
+
+    private static double warmingK(Melt m, double peakMpa) {
+        return ChannelFlow.shearHeatingK(finite(peakMpa) * 1e6, m.densityGPerCm3() * 1000, m.heatCapacityJPerKgK());
     }
 
     static FillTry.Outcome outcome(FillInput in, FeedWay feed, double timeS, double viscosityFactor) {
@@ -156,10 +162,6 @@ public final class FirstOrderFill {
             area += lying * (s.from().widthMm() + s.to().widthMm()) / 2;
         }
         return area;
-    }
-
-    private static double feedOf(FillTry.Outcome out) {
-        return Double.isFinite(out.peakMpa()) ? out.feedMpa() : 0;
     }
 
     private static FillResult.PressureStep finite(FillResult.PressureStep s) {

@@ -27,7 +27,7 @@ final class MoldCost {
     MoldCost(QuoteInput in) {
         Rates r = in.rates();
         MillingGuess guess =
-                MillingGuess.of(removedMm3(in), 2 * in.cavities() * in.partSurfaceMm2() / 2, in.smallestCornerMm());
+                MillingGuess.of(removedMm3(in), in.cavities() * in.partSurfaceMm2(), in.smallestCornerMm());
         fromPrograms = in.programH() > 0;
         millH = fromPrograms ? in.programH() + guess.setUpH() : guess.allH();
         metal(in);
@@ -50,6 +50,13 @@ final class MoldCost {
                 r.labour(),
                 true,
                 "you are not free for 45 % of the time it runs");
+        bench(in);
+        cost("dowels, screws, a cutter", r.smallPartsMoney(), "small parts for one mold");
+        cost("resin for the trial", 1.5 * in.resin().pricePerKg().mid(), "about one and a half kilograms");
+    }
+
+    private void bench(QuoteInput in) {
+        Rates r = in.rates();
         double polish = POLISH_H_PER_DM2 * in.cavities() * in.partSurfaceMm2() / 1e4;
         work(
                 "bench: dowels, fitting, stoning",
@@ -66,8 +73,6 @@ final class MoldCost {
                 false,
                 "three in ten molds go back on the mill for as long again");
         work("letters, quote, delivery", 1.5, r.labour(), false, "nobody pays for it by the hour");
-        cost("dowels, screws, a cutter", r.smallPartsMoney(), "small parts for one mold");
-        cost("resin for the trial", 1.5 * in.resin().pricePerKg().mid(), "about one and a half kilograms");
     }
 
     private static String say(String format, Object... args) {

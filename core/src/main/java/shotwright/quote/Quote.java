@@ -102,6 +102,11 @@ public final class Quote {
                     Finding.note(
                             "corners-unknown",
                             "The smallest inside corner was not measured; three tenths of the finishing time are put in for small cutters."));
+        addRatesAndHours(out, in);
+        return out;
+    }
+
+    private static void addRatesAndHours(List<Finding> out, QuoteInput in) {
         boolean neutral = in.rates().labour().source().kind() != Source.Kind.YOURS;
         if (neutral)
             out.add(Finding.ask(
@@ -120,6 +125,5 @@ public final class Quote {
                                     / in.cavities()
                                     / 3600
                                     / in.rates().upTimeShare())));
-        return out;
     }
 }

@@ -86,8 +86,9 @@ record SetPoints(
     private static double holdLimit(SheetInput in) {
         double byPress = in.press().maxMeltMpa().value();
         double byClamp = Double.POSITIVE_INFINITY, holdKn = in.fill().clampHoldKn();
-        // clampHoldKn belongs to the hold the filling was worked out with, which is the middle of the resin's range
-        double planned = in.resin().settings().holdMpa().mid();
+        // clampHoldKn belongs to the hold the filling was worked out with: the middle of the resin's range, as far as
+        // the press goes
+        double planned = Math.min(in.resin().settings().holdMpa().mid(), byPress);
         if (holdKn > 0) byClamp = CLAMP_KEEP * planned * in.press().usableKn() / holdKn;
         return Math.min(
                 Math.min(byPress, byClamp), in.resin().settings().holdMpa().high());
