@@ -5,16 +5,30 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
+import org.junit.platform.engine.TestExecutionResult;
 import org.junit.platform.launcher.TestExecutionListener;
+import org.junit.platform.launcher.TestIdentifier;
 import org.junit.platform.launcher.TestPlan;
 
-/** Writes {@code docs/EXTERNAL-CHECKS.md} at the end of the whole test run (not after a part of it). */
+/** Writes {@code docs/EXTERNAL-CHECKS.md} at the end of the whole test run (not after a part of it, nor when a test failed or was skipped). */
 public final class ExternalChecksPage implements TestExecutionListener {
+    private volatile boolean complete = true;
+
+    @Override
+    public void executionFinished(TestIdentifier test, TestExecutionResult result) {
+        if (result.getStatus() != TestExecutionResult.Status.SUCCESSFUL) complete = false;
+    }
+
+    @Override
+    public void executionSkipped(TestIdentifier test, String reason) {
+        complete = false;
+    }
+
     @Override
     public void testPlanExecutionFinished(TestPlan plan) {
         String page = System.getProperty("shotwright.externalChecks", "");
         Collection<Check.Row> rows = Check.rows();
-        if (page.isEmpty() || rows.isEmpty() || System.getProperty("test") != null) return;
+        if (page.isEmpty() || rows.isEmpty() || !complete || System.getProperty("test") != null) return;
         try {
             Path file = Path.of(page);
             String text = render(rows);
