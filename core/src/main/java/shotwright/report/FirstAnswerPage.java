@@ -106,7 +106,7 @@ public final class FirstAnswerPage {
         row("Projected", show.area(r.projectedAreaMm2()) + ", holes taken off");
         row(
                 "Wall",
-                show.length(r.wall().medianMm()) + " in the middle, "
+                "middle " + show.length(r.wall().medianMm()) + ", from "
                         + show.length(r.wall().minMm()) + " to "
                         + show.length(r.wall().maxMm()));
         row(

@@ -6,14 +6,18 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import shotwright.cutter.Cutter;
 import shotwright.job.JobException;
 import shotwright.measure.Quantity;
 import shotwright.measure.QuantityRange;
+import shotwright.press.Press;
 import shotwright.rack.Rack;
 import shotwright.rack.RackException;
+import shotwright.resin.Resin;
 
 /** Lists what is on the rack, and one entry with every number, unit and source. */
 public final class RackPage {
@@ -72,7 +76,7 @@ public final class RackPage {
             switch (v) {
                 case Quantity q ->
                     s.append(label)
-                            .append(Numbers.figures(q.value(), 5))
+                            .append(plain(q.value()))
                             .append(' ')
                             .append(unit(q.unit()))
                             .append("   (")
@@ -80,10 +84,7 @@ public final class RackPage {
                             .append(")\n");
                 case QuantityRange q ->
                     s.append(label)
-                            .append(
-                                    q.low() == q.high()
-                                            ? Numbers.figures(q.low(), 5)
-                                            : Numbers.figures(q.low(), 5) + " to " + Numbers.figures(q.high(), 5))
+                            .append(q.low() == q.high() ? plain(q.low()) : plain(q.low()) + " to " + plain(q.high()))
                             .append(' ')
                             .append(unit(q.unit()))
                             .append("   (")
@@ -96,6 +97,13 @@ public final class RackPage {
                     s.append(label.stripTrailing()).append('\n');
                     rows(s, r, indent + "  ");
                 }
+                case Press.NozzleMeets w -> s.append(label).append(w.words()).append('\n');
+                case Press.ClampKind w -> s.append(label).append(w.words()).append('\n');
+                case Press.Drive w -> s.append(label).append(w.words()).append('\n');
+                case Resin.Kind w -> s.append(label).append(w.words()).append('\n');
+                case Resin.BenchtopClass w -> s.append(label).append(w.words()).append('\n');
+                case Cutter.Shape w -> s.append(label).append(w.words()).append('\n');
+                case Double d -> s.append(label).append(plain(d)).append('\n');
                 case Enum<?> en ->
                     s.append(label)
                             .append(en.name().toLowerCase(Locale.ROOT).replace('_', ' '))
@@ -122,6 +130,11 @@ public final class RackPage {
                 "");
         if (t.isEmpty()) t = component;
         return t.replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
+    }
+
+    /** As it stands in the rack file, without trailing zeros. */
+    private static String plain(double v) {
+        return BigDecimal.valueOf(v).stripTrailingZeros().toPlainString();
     }
 
     private static String unit(String u) {

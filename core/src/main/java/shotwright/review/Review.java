@@ -149,11 +149,12 @@ public final class Review {
                         : "Least is hidden this way, " + Say.percent(first.hiddenShare(), 1) + " of the shadow");
         if (found.size() > 1) {
             PullChoice.Candidate next = found.get(1);
-            s.append("; along ").append(direction(next.direction())).append(" it would be ");
-            s.append(Say.percent(next.hiddenShare(), 1))
-                    .append(" at ")
+            s.append("; along ")
+                    .append(direction(next.direction()))
+                    .append(" it would stand ")
                     .append(Say.mm(next.depthMm()))
-                    .append(" depth");
+                    .append(" deep");
+            if (next.hiddenShare() > 5e-4) s.append(" and be undercut");
         }
         s.append(". ");
         if (side.opensToBMm2() > 1.05 * side.opensToAMm2())
