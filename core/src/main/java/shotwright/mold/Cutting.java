@@ -69,14 +69,15 @@ final class Cutting {
     }
 
     private @Nullable Double tryCut(ConvexTool t) {
-        for (double hair : HAIRS) {
+        for (int i = 0; i < HAIRS.length; i++) {
+            double hair = HAIRS[i];
             Complex trial = complex.copy();
             int cell = trial.newCell(t.kind());
             try {
                 trial.cut(
                         t.half() == Half.A ? a : b,
                         larger(t.planes(), hair * complex.grain().diagonal()),
-                        t.around(),
+                        t.around().grow(0.037 * i),
                         cell);
             } catch (SplitFailure awkward) {
                 continue;

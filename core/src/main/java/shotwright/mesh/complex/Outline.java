@@ -1,9 +1,10 @@
 package shotwright.mesh.complex;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import shotwright.geom.Vec3;
 
 /**
@@ -60,33 +61,51 @@ final class Outline {
     Outline nudged(double by) {
         Outline o = new Outline(vertex, px.clone(), py.clone(), height, loops, up);
         boolean[] placed = new boolean[o.px.length];
-        Set<List<Long>> taken = new HashSet<>();
+        Crowd crowd = new Crowd(by);
         for (int[] loop : loops) {
             for (int i = 0; i < loop.length; i++) {
                 int p = loop[i];
                 if (placed[p]) continue;
                 placed[p] = true;
-                for (int tries = 0; tries < 64 && !taken.add(o.bucket(p, by)); tries++) {
-                    o.moveToward(p, loop[(i + 1) % loop.length], loop[(i + 2) % loop.length], by);
-                }
+                int next = loop[(i + 1) % loop.length], before = loop[(i + loop.length - 1) % loop.length];
+                // away from a neighbour it coincides with, or the loop would fold back on itself
+                int toward = o.distance(p, next) < by ? before : next;
+                for (int tries = 0; tries < 64 && !crowd.admits(o.px[p], o.py[p]); tries++) o.move(p, toward, by);
             }
         }
         return o;
     }
 
-    private List<Long> bucket(int p, double by) {
-        return List.of(Math.round(px[p] / (by / 2)), Math.round(py[p] / (by / 2)));
+    private double distance(int p, int q) {
+        return Math.hypot(px[q] - px[p], py[q] - py[p]);
     }
 
-    private void moveToward(int p, int next, int afterNext, double by) {
-        double dx = px[next] - px[p], dy = py[next] - py[p];
-        if (Math.hypot(dx, dy) < by) {
-            dx = px[afterNext] - px[p];
-            dy = py[afterNext] - py[p];
-        }
-        double d = Math.hypot(dx, dy);
+    private void move(int p, int toward, double by) {
+        double d = distance(p, toward), dx = px[toward] - px[p], dy = py[toward] - py[p];
         px[p] += d > 0 ? by * dx / d : by;
         py[p] += d > 0 ? by * dy / d : 0;
+    }
+
+    /** Points of the plane, none nearer to another than half a step. */
+    private static final class Crowd {
+        private final double step;
+        private final Map<List<Long>, List<double[]>> cells = new HashMap<>();
+
+        Crowd(double step) {
+            this.step = step;
+        }
+
+        /** Takes a point in unless one is there already. */
+        boolean admits(double x, double y) {
+            long i = (long) Math.floor(x / step), j = (long) Math.floor(y / step);
+            for (long k = 0; k < 9; k++) {
+                for (double[] q : cells.getOrDefault(List.of(i + k % 3 - 1, j + k / 3 - 1), List.of())) {
+                    if (Math.hypot(q[0] - x, q[1] - y) < step / 2) return false;
+                }
+            }
+            cells.computeIfAbsent(List.of(i, j), c -> new ArrayList<>(1)).add(new double[] {x, y});
+            return true;
+        }
     }
 
     /** Area to the left of a loop: above zero when it runs counter-clockwise. */
