@@ -31,6 +31,18 @@ public record CavityRow(
         double pricePerPart,
         int breakEvenCount,
         String words) {
+    /** What stands before the reason of a row that is refused. */
+    private static final String REFUSED = "Not possible on this press. ";
+
+    static String refused(String reason) {
+        return REFUSED + reason;
+    }
+
+    /** The reason alone of a row that is refused. */
+    String refusal() {
+        return words.startsWith(REFUSED) ? words.substring(REFUSED.length()) : words;
+    }
+
     CavityRow taken(boolean newChosen, int newBreakEven, String newWords) {
         return new CavityRow(
                 cavitiesCount,

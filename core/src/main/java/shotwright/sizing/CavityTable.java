@@ -110,7 +110,7 @@ final class CavityTable {
 
     private static String words(CavityRow r, CavityRow taken, boolean chosen, int even, SizingInput input) {
         String price = number(r.pricePerPart()) + " a part at " + input.quantity() + ", mold included";
-        if (r.verdict() == Verdict.NO) return "Not possible on this press. " + r.words();
+        if (r.verdict() == Verdict.NO) return CavityRow.refused(r.words());
         String tight = r.verdict() == Verdict.TIGHT ? " " + r.words() : "";
         if (chosen) return (input.cavities() != null ? "As decided: " : "Taken: ") + price + "." + tight;
         String pays = even > 0 && r.cavitiesCount() > 1 ? " It pays from about " + rounded(even) + " parts." : "";

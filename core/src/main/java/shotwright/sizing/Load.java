@@ -92,18 +92,32 @@ record Load(SizingInput input, Press press, Resin resin, int cavitiesCount, Mold
         return cavity / (1 - FEED_SHARE);
     }
 
+    /** Shortest filling time: the melt over the flow the drive keeps up at two thirds of its pressure, s. */
+    double leastFillS() {
+        return injectedCm3() / press.flowCm3PerS(press.maxMeltMpa().value() * 2 / 3);
+    }
+
+    /** Time until the middle of the median wall no longer moves, s. */
+    double freezeS() {
+        return centreS(input.wallMm(), resin.noFlowC().mid());
+    }
+
     /**
      * Cycle, s: the one the cooling station gave, else handling, filling and holding (5 s) and the time the thickest wall takes on its centre
-     * line, s²/(π²a)·ln(4Θ/π), and half as much again for a mold that is not cooled.
+     * line, and half as much again for a mold that is not cooled.
      */
     double cycleS() {
         @Nullable Double given = input.cycleS();
         if (given != null) return given;
-        double wall = input.wallMaxMm(), mold = resin.settings().moldC().value();
-        double theta = (meltC() - mold) / (resin.ejectC().mid() - mold);
-        double cool =
-                wall * wall / (Math.PI * Math.PI * resin.diffusivityMm2PerS().mid()) * Math.log(4 / Math.PI * theta);
+        double cool = centreS(input.wallMaxMm(), resin.ejectC().mid());
         return press.handlingS().value() + 5 + 1.5 * Math.max(1, cool);
+    }
+
+    /** Centre line of a wall down to a temperature, s²/(π²a)·ln(4Θ/π) in s, first term of the slab series. */
+    private double centreS(double wallMm, double toC) {
+        double mold = resin.settings().moldC().value();
+        double theta = (meltC() - mold) / (toC - mold);
+        return wallMm * wallMm / (Math.PI * Math.PI * resin.diffusivityMm2PerS().mid()) * Math.log(4 / Math.PI * theta);
     }
 
     /** How many shots the melt in the chamber may be charged for before it stays too long; a plunger press is charged by hand. */

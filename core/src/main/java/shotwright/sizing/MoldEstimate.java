@@ -17,6 +17,9 @@ public record MoldEstimate(int columnsCount, int rowsCount, double widthMm, doub
     static final double BETWEEN_MM = 12;
     static final double LEAST_FLOOR_MM = 10;
 
+    /** What an edge may give when a press is a little too small: 15 mm down to 10 mm. */
+    static final double GIVE_MM = 5;
+
     /** The arrangement of a number of cavities with the smallest face that a press takes, or the smallest of all when none goes in. */
     static MoldEstimate of(
             int cavities, double partXMm, double partYMm, double depthMm, MoldSize least, MoldSize most) {

@@ -19,6 +19,7 @@ public record PressCheck(Subject subject, Verdict verdict, String words, Quantit
         ENVELOPE("mold size"),
         SHOT("shot"),
         PRESSURE("melt pressure"),
+        SPEED("filling speed"),
         TEMPERATURE("temperature"),
         EJECTION("taking out"),
         CYCLE("time in the barrel");

@@ -10,6 +10,7 @@ import static shotwright.sizing.PressCheck.Subject.ENTRY;
 import static shotwright.sizing.PressCheck.Subject.ENVELOPE;
 import static shotwright.sizing.PressCheck.Subject.PRESSURE;
 import static shotwright.sizing.PressCheck.Subject.SHOT;
+import static shotwright.sizing.PressCheck.Subject.SPEED;
 import static shotwright.sizing.PressCheck.Subject.TEMPERATURE;
 
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import shotwright.measure.Quantity;
 import shotwright.measure.Source;
+import shotwright.press.MoldSize;
 import shotwright.press.Press;
 import shotwright.resin.Resin;
 
@@ -27,6 +29,9 @@ final class PressChecks {
 
     /** How far cavities and feed together may go over the nameplate while the cavities alone do not: what the rule is worth. */
     static final double FEED_OVER_FACTOR = 1.1;
+
+    /** What the rough melt pressure is worth: ±40 % in flow length is a factor of two in pressure. */
+    static final double ROUGH_FACTOR = 2;
 
     private static final Source RULE =
             Source.commonPractice("2.5 short tons per square inch; 1.2 over the need is room to spare");
@@ -41,6 +46,7 @@ final class PressChecks {
         checks.add(envelope(load));
         checks.add(shot(load));
         checks.add(pressure(load));
+        checks.add(speed(load));
         checks.add(temperature(load));
         checks.add(ejection(load));
         checks.add(cycle(load));
@@ -92,24 +98,34 @@ final class PressChecks {
 
     private static PressCheck envelope(Load load) {
         MoldEstimate mold = load.mold();
-        Press press = load.press();
-        double over = mold.overMm(press.moldMaxMm());
-        boolean daylight = press.fixtureGuided()
+        MoldSize most = load.press().moldMaxMm();
+        double wide = mold.widthMm() - most.widthMm().value(),
+                high = mold.heightMm() - most.heightMm().value();
+        double thick = mold.thicknessMm() - most.thicknessMm().value();
+        double face = Math.max(wide, high);
+        boolean daylight = load.press().fixtureGuided()
                 && mold.thicknessMm() + load.input().depthMm()
-                        > press.daylightMm().value();
-        Verdict v = over > 0 || daylight ? Verdict.NO : over > -5 ? Verdict.TIGHT : Verdict.FITS;
-        String most = number(press.moldMaxMm().widthMm().value()) + " × "
-                + number(press.moldMaxMm().heightMm().value()) + " × "
-                + number(press.moldMaxMm().thicknessMm().value()) + " mm";
-        String words = "Mold size: about " + mold.words() + " of at most " + most
-                + (over > 0
-                        ? "; it is " + number(over) + " mm too large."
-                        : daylight
-                                ? "; the press opens "
-                                        + number(press.daylightMm().value()) + " mm, too little to take the part out."
-                                : ".");
-        return check(
-                ENVELOPE, v, words, mold.widthMm(), press.moldMaxMm().widthMm().value(), "mm", BLOCK);
+                        > load.press().daylightMm().value();
+        boolean no = face > 2 * MoldEstimate.GIVE_MM || thick > 0 || daylight;
+        Verdict v = no ? Verdict.NO : face > 0 ? Verdict.TIGHT : Verdict.FITS;
+        String size =
+                number(most.widthMm().value()) + " × " + number(most.heightMm().value()) + " × "
+                        + number(most.thicknessMm().value()) + " mm";
+        String words = "Mold size: about " + mold.words() + " of at most " + size;
+        if (face > 0 || thick > 0)
+            words += no
+                    ? "; it is " + number(Math.max(face, thick)) + " mm too large."
+                    : "; it goes in only with thinner walls round the cavities.";
+        else if (daylight)
+            words += "; the press opens " + number(load.press().daylightMm().value())
+                    + " mm, too little to take the part out.";
+        else words += ".";
+        if (thick > face && thick > 0)
+            return check(
+                    ENVELOPE, v, words, mold.thicknessMm(), most.thicknessMm().value(), "mm", BLOCK);
+        return wide >= high
+                ? check(ENVELOPE, v, words, mold.widthMm(), most.widthMm().value(), "mm", BLOCK)
+                : check(ENVELOPE, v, words, mold.heightMm(), most.heightMm().value(), "mm", BLOCK);
     }
 
     private static PressCheck shot(Load load) {
@@ -144,7 +160,8 @@ final class PressChecks {
         double has = load.press().maxMeltMpa().value(), rough = load.roughMpa();
         double least = resin.minUsefulMpa().low(), good = resin.minUsefulMpa().high();
         Verdict byResin = has < least ? Verdict.NO : has < good ? Verdict.TIGHT : Verdict.FITS;
-        Verdict byPart = rough > 1.4 * has ? Verdict.NO : rough > 0.7 * has ? Verdict.TIGHT : Verdict.FITS;
+        Verdict byPart =
+                rough > ROUGH_FACTOR * has ? Verdict.NO : rough > has / ROUGH_FACTOR ? Verdict.TIGHT : Verdict.FITS;
         String words;
         if (byResin == Verdict.NO || (byResin == Verdict.TIGHT && byPart == Verdict.FITS))
             words = "Melt pressure: the press reaches " + number(has) + " MPa; " + resin.name() + " wants "
@@ -152,9 +169,12 @@ final class PressChecks {
         else
             words = "Melt pressure: " + number(load.flowLengthMm()) + " mm of flow in a "
                     + number(load.input().wallMm())
-                    + " mm wall asks for roughly " + (rough < 10 ? "less than 10" : number(rough)) + " MPa (±40 %) of "
+                    + " mm wall asks for roughly " + (rough < 10 ? "less than 10" : number(rough))
+                    + " MPa, within a factor of two, of "
                     + number(has) + " MPa"
-                    + (byPart == Verdict.NO ? "; it would not fill." : ".");
+                    + (byPart == Verdict.NO
+                            ? "; it would not fill."
+                            : byPart == Verdict.TIGHT ? "; the filling estimate decides." : ".");
         return check(
                 PRESSURE,
                 byResin.and(byPart),
@@ -163,6 +183,21 @@ final class PressChecks {
                 has,
                 "MPa",
                 resin.minUsefulMpa().source());
+    }
+
+    private static PressCheck speed(Load load) {
+        double fills = load.leastFillS(), freezes = load.freezeS();
+        double share = fills / freezes;
+        Verdict v = share > 1.5 ? Verdict.NO : share > 0.5 ? Verdict.TIGHT : Verdict.FITS;
+        String words =
+                "Filling speed: " + number(load.injectedCm3()) + " cm³ take at least " + number(fills) + " s, the "
+                        + number(load.input().wallMm()) + " mm wall freezes through in about " + number(freezes) + " s"
+                        + (v == Verdict.FITS
+                                ? "."
+                                : v == Verdict.TIGHT
+                                        ? "; fill hot and at full speed."
+                                        : "; it would freeze before it is full.");
+        return check(SPEED, v, words, fills, freezes, "s", Source.commonPractice("fill within half the freezing time"));
     }
 
     private static PressCheck temperature(Load load) {

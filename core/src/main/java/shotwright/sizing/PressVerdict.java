@@ -27,6 +27,16 @@ public record PressVerdict(Press press, Verdict verdict, String firstReason, Lis
         return new PressVerdict(press, worst, reason, checks);
     }
 
+    /** How far it is from serving: 1000 for every respect in which it fails, and by how many times it falls short there; 0 when it serves. */
+    double shortfallScore() {
+        double score = 0;
+        for (PressCheck c : checks) {
+            if (c.verdict() == Verdict.NO)
+                score += 1000 + Math.min(100, c.needed().value() / c.available().value());
+        }
+        return score;
+    }
+
     /** The check of one subject. */
     public PressCheck check(PressCheck.Subject subject) {
         return checks.stream()

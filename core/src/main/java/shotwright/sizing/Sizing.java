@@ -86,14 +86,23 @@ public final class Sizing {
 
     private static Press chosen(SizingInput input, List<Press> rack, Resin resin) {
         Integer given = input.cavities();
-        Press tight = null;
+        Press tight = null, second = input.secondPress();
+        Press.@Nullable NozzleMeets entry = second == null ? null : second.nozzleMeets();
         for (Press p : rack) {
             Verdict v =
-                    verdict(input, p, resin, given == null ? 1 : given, null).verdict();
+                    verdict(input, p, resin, given == null ? 1 : given, entry).verdict();
             if (v == Verdict.FITS) return p;
             if (v == Verdict.TIGHT && tight == null) tight = p;
         }
-        return tight != null ? tight : rack.getLast();
+        return tight != null ? tight : leastFar(input, rack, resin, given == null ? 1 : given);
+    }
+
+    /** When no press serves: the one that fails in the fewest respects, and there by the least. */
+    private static Press leastFar(SizingInput input, List<Press> rack, Resin resin, int cavities) {
+        return rack.stream()
+                .min(Comparator.comparingDouble(
+                        p -> verdict(input, p, resin, cavities, null).shortfallScore()))
+                .orElseThrow();
     }
 
     private static List<ResinRow> resinRows(SizingInput input, Press press, int cavities) {

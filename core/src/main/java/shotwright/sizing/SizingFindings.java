@@ -23,6 +23,7 @@ final class SizingFindings {
 
     static SizingResult addTo(SizingResult r, SizingInput input) {
         List<Finding> all = new ArrayList<>();
+        if (!r.pressGiven() && r.ours().verdict() == Verdict.NO && !r.cavitiesGiven()) all.add(noneServes(r));
         clamp(r, input).ifPresent(all::add);
         for (PressCheck c : r.ours().checks()) {
             if (c.subject() != PressCheck.Subject.CLAMP && c.verdict() != Verdict.FITS) all.add(check(c, r, input));
@@ -117,14 +118,18 @@ final class SizingFindings {
                     case ENVELOPE -> "Take " + press + ", turn the part, or cut fewer cavities.";
                     case SHOT ->
                         r.utilisationShare() < 0.2
-                                ? "Charge less melt, or purge before the first good shot; a press with a smaller barrel suits it better."
+                                ? "Purge before the first good shot, or take a press with a smaller barrel: " + press
+                                        + "."
                                 : "Cut fewer cavities or take " + press + ".";
                     case PRESSURE ->
                         "Take an easier-flowing grade, a thicker wall, a shorter way from the gate, or " + press + ".";
+                    case SPEED -> "Fill a thicker wall or fewer cavities, or take " + press + ".";
                     case TEMPERATURE -> "Take a resin that melts lower, or " + press + ".";
                     case EJECTION -> "Take a press that opens at least " + number(2 * input.depthMm() + 10) + " mm.";
                     case CYCLE ->
-                        "Shorten the cycle, charge the chamber only for the next shots, or purge between them.";
+                        r.press().injection() == Press.Injection.PLUNGER
+                                ? "Shorten the cycle and charge the chamber for one shot at a time."
+                                : "Shorten the cycle, purge between shots, or take " + press + ".";
                     case CLAMP, ENTRY -> "";
                 };
         return Finding.of(severity, c.subject().words().replace(' ', '-'), c.words())
@@ -184,20 +189,25 @@ final class SizingFindings {
     }
 
     private static Optional<Finding> more(SizingResult r) {
-        if (r.cavitiesGiven()) return Optional.empty();
+        if (r.cavitiesGiven() || r.verdict() == Verdict.NO) return Optional.empty();
         return r.cavityRows().stream()
                 .filter(c -> c.cavitiesCount() > r.cavities() && c.verdict() == Verdict.NO)
                 .findFirst()
                 .map(c -> Finding.note(
                                 "cavities-refused",
                                 c.cavitiesCount() + " up is refused on "
-                                        + r.press().name() + ". " + reason(c))
-                        .remedy("For " + c.cavitiesCount() + " up take a press with at least "
-                                + kn(PressChecks.SPARE_FACTOR * c.clampNeededKn()) + "."));
+                                        + r.press().name() + ". " + c.refusal())
+                        .remedy("For " + c.cavitiesCount() + " up name a press with at least "
+                                + kn(PressChecks.SPARE_FACTOR * c.clampNeededKn()) + " and room for a mold of "
+                                + number(c.moldWidthMm()) + " × " + number(c.moldHeightMm()) + " mm."));
     }
 
-    private static String reason(CavityRow c) {
-        return c.words().replaceFirst("^Not possible on this press\\. ", "");
+    private static Finding noneServes(SizingResult r) {
+        return Finding.stop(
+                        "no-press",
+                        "No press on the rack can mold this in " + r.resin().name() + "; nearest comes "
+                                + r.press().name() + ".")
+                .remedy("See what each press lacks; change the part, take another resin, or name your own press.");
     }
 
     private static void resins(SizingInput input, List<Finding> all) {

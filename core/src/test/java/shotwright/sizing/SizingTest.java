@@ -181,4 +181,81 @@ class SizingTest {
         assertThat(few.cavities()).isEqualTo(1);
         assertThat(many.cavities()).isGreaterThan(1);
     }
+
+    @Test
+    void aThinLongPartOnASlowPressFreezesBeforeItIsFull() {
+        double area = 30 * 60;
+        SizingInput thin = new SizingInput(
+                area * 0.7,
+                area,
+                new Vec2(0, 0),
+                new Vec3(60, 30, 10),
+                0.7,
+                0.8,
+                List.of(ResinRack.standard().byId("abs")),
+                PressRack.standard().all(),
+                press("screw-jack-4t"),
+                null,
+                1,
+                500,
+                SizingCosts.TYPICAL,
+                null,
+                null,
+                null,
+                null);
+        assertThat(Sizing.size(thin).ours().check(PressCheck.Subject.SPEED).verdict())
+                .isNotEqualTo(Verdict.FITS);
+        PressVerdict fast =
+                Sizing.size(thin.decided(press("electric-screw-20t"), null, 1)).ours();
+        assertThat(fast.check(PressCheck.Subject.SPEED).verdict()).isEqualTo(Verdict.FITS);
+    }
+
+    @Test
+    void whenNoPressServesTheNearestIsNamedAndTheReasonIsTold() {
+        SizingResult r = Sizing.size(flat(40, "abs"));
+        assertThat(r.findings().getFirst().code()).isEqualTo("no-press");
+        assertThat(r.press().id()).isEqualTo("hydraulic-30t");
+        assertThat(codes(r)).contains("clamp-short").doesNotContain("cavities-refused");
+    }
+
+    @Test
+    void aMoldALittleTooLargeIsTightAndALotIsRefused() {
+        SizingInput base = flat(0.3, "pp-homo").decided(press("hand-lever-2t"), null, 1);
+        for (double sideMm : new double[] {70, 75, 90}) {
+            SizingInput part = new SizingInput(
+                    base.partVolumeMm3(),
+                    base.projectedAreaMm2(),
+                    base.centreOffMm(),
+                    new Vec3(sideMm, 5, 2),
+                    2,
+                    2,
+                    base.resins(),
+                    base.presses(),
+                    base.press(),
+                    null,
+                    1,
+                    500,
+                    SizingCosts.TYPICAL,
+                    null,
+                    null,
+                    null,
+                    null);
+            Verdict expected = sideMm == 70 ? Verdict.FITS : sideMm == 75 ? Verdict.TIGHT : Verdict.NO;
+            assertThat(Sizing.size(part)
+                            .ours()
+                            .check(PressCheck.Subject.ENVELOPE)
+                            .verdict())
+                    .as("%s mm long", sideMm)
+                    .isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void ourPressIsChosenToBeFedLikeTheSecondOne() {
+        for (String id : List.of("electric-5t", "electric-10t")) {
+            SizingResult r = Sizing.size(flat(0.5, "abs").decided(null, press(id), 1));
+            assertThat(r.press().nozzleMeets()).isEqualTo(press(id).nozzleMeets());
+            assertThat(r.verdict()).isNotEqualTo(Verdict.NO);
+        }
+    }
 }
