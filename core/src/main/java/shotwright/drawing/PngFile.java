@@ -57,7 +57,7 @@ public final class PngFile {
     }
 
     /** An image as PNG; the fineness is noted in the file when it is above zero. */
-    static byte[] bytes(RenderedImage image, double dpi) {
+    public static byte[] bytes(RenderedImage image, double dpi) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
