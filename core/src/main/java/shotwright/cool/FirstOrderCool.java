@@ -11,7 +11,7 @@ import shotwright.resin.Resin;
 /**
  * How fast can it run, first order: cooling by wall class and feed, the mold's own temperature shot by shot, and the cycle. The mold settles
  * where the heat of the shots leaves through air and platens; where the resin wants it hotter it is heated, where it gets too hot a pause is
- * put into the cycle. Accuracy ±25 % (handbook of molding 10.6).
+ * put into the cycle. Accuracy ±25 % (common practice).
  */
 public final class FirstOrderCool {
     private static final double BAND_SHARE = 0.25;

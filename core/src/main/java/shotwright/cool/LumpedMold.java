@@ -7,7 +7,7 @@ package shotwright.cool;
  *
  * <p>Symbols: M mold mass, kg; c its heat capacity, J/(kg·K); q heat of one shot, J; t_cyc cycle, s; G heat loss to air and platens, W/K;
  * T∞ room, °C. Range: Biot number below 0.1, always so for aluminium; heat per shot spread over the cycle. Source: INC lumped capacitance
- * method (from memory); worked case of the handbook's mold heat balance.
+ * method (from memory); worked case of a mold heat balance.
  *
  * @param massKg metal of both halves
  * @param heatCapacityJPerKgK of the metal

@@ -8,7 +8,7 @@ import shotwright.layout.vent.VentFlow;
 
 /**
  * Pressure against fill time from 0.1 to 10 s, and the window between too fast (shear in the feed, air that cannot leave, a ram without the
- * power) and too slow (the melt freezes on the way). Source of the method: handbook of molding 10.5.
+ * power) and too slow (the melt freezes on the way). Source of the method: common practice
  *
  * @param points the times tried, in rising order
  * @param fastestS lower end of the window

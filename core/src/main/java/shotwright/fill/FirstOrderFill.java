@@ -12,11 +12,11 @@ import shotwright.resin.ChannelFlow;
  * Will it fill, first order: the pressure from the nozzle through sprue, runner and gate and along the part's own way to the last corner, with
  * cold walls; the fill time that needs least; the force that opens the mold.
  *
- * <p>Accuracy without grade data: pressure ±40 % (handbook of molding 10.6), widened by the spread of the resin family's viscosity. The pattern of
+ * <p>Accuracy without grade data: pressure ±40 % (common practice), widened by the spread of the resin family's viscosity. The pattern of
  * the front is the one of a melt of one temperature; freezing enters the pressure along the way, not the split between branches.
  */
 public final class FirstOrderFill {
-    /** The press must give this much more than is needed (handbook of molding 2.6, common practice). */
+    /** The press must give this much more than is needed (common practice). */
     static final double MARGIN = 1.2;
 
     private static final double PRESSURE_BAND_SHARE = 0.4;

@@ -16,7 +16,7 @@ import shotwright.mesh.pull.SteepRisers;
 
 /** What is to be said about a parting: how it was made, where it steps too steeply, where it locks. */
 final class PartingWords {
-    /** Handbook of molding 3.6: 5° on each riser of a stepped parting, 3° at the least. */
+    /** Common practice: 5° on each riser of a stepped parting, 3° at the least. */
     private static final double RISER_DEG = 5;
 
     private static final double BALANCE_LIMIT = 1e-12;

@@ -5,7 +5,7 @@ package shotwright.quote;
  *
  * <p>MRR Q = ap·ae·vf/1000 and vf = fz·z·n of one roughing cutter; stepover s = 2·√(2·R·h − h²) of a ball for a cusp h. Symbols: ap, ae mm, vf
  * mm/min, fz mm, n 1/min, V mm³, A mm². Allowance 1.2 because moves never reach their feed (measured times lie 1.14 to 1.22 above
- * length over feed in a published test, CIRP J. 48 (2024) 28). Source: handbook of machining 1.3, 1.5, 1.6, 3.1; the choice of cutters common practice.
+ * length over feed in a published test, CIRP J. 48 (2024) 28). Source: common practice; the choice of cutters common practice.
  * Range: aluminium, small mill; an estimate of −30 to +60 %.
  *
  * @param roughingH cutting the volume away

@@ -4,7 +4,7 @@ import shotwright.measure.Source;
 
 /**
  * What an hour costs and how a shop runs, in neutral money; the shop overrides any of it. Defaults: small shop of the 2020s (common practice,
- * handbook of molding 12.1 to 12.3).
+ * common practice).
  *
  * @param currency word or sign shown beside money; the built-in rates are neutral units
  * @param labour at the bench and the press

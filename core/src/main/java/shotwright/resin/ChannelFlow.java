@@ -6,7 +6,7 @@ package shotwright.resin;
  * <p>SI units throughout (m, m³/s, Pa, Pa·s). Power law η = m·γ̇^(n−1) with consistency m in Pa·sⁿ and index n in 0 … 1; n = 1 and m = η is
  * the Newtonian case. Assumes a full, isothermal channel without slip; valid inside the shear range for which m and n were fitted.
  *
- * <p>Sources: handbook keys KAZ (eq. 6.7, 6.8), White <i>Viscous Fluid Flow</i> for the duct series (from memory), Bird, Stewart, Lightfoot
+ * <p>Sources: keys of SOURCES.md KAZ (eq. 6.7, 6.8), White <i>Viscous Fluid Flow</i> for the duct series (from memory), Bird, Stewart, Lightfoot
  * for tube and slit (from memory), W. Kozicki, C. H. Chou, C. Tiu, Chem. Eng. Sci. 21 (1966) 665 for other cross-sections (from memory).
  */
 public final class ChannelFlow {

@@ -5,7 +5,7 @@ import java.util.List;
 import shotwright.press.Press;
 import shotwright.resin.Resin;
 
-/** The cautions that stand on every press sheet; they defer to local rules, the makers' manuals and licensed practice. Source: handbook of molding 13. */
+/** The cautions that stand on every press sheet; they defer to local rules, the makers' manuals and licensed practice. Source: common practice */
 final class Cautions {
     private static final List<String> ALWAYS = List.of(
             "Local rules, the safety data sheet and the makers' manuals come first; work on mains wiring, gas and pressure is for licensed people.",

@@ -9,7 +9,7 @@ import shotwright.resin.Resin;
 
 /**
  * Purging from one resin to the next. Mass: 3 to 5 barrel contents within a family, 6 to 10 when the chemistry changes; hotter to colder: push
- * the purge through at the old temperature, then come down. Source: handbook of molding 1.8 (common practice).
+ * the purge through at the old temperature, then come down. Source: common practice.
  */
 final class ChangeOver {
     private static final double SAME_FAMILY_BARRELS = 4;

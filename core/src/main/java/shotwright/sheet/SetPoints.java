@@ -8,8 +8,8 @@ import shotwright.resin.Resin;
  * The numbers that are set at the press, worked out once.
  *
  * <p>Plunger presses run the whole chamber at the nozzle value and 5 to 10 °C more (common practice, 7.5 here, rounded to 5). Shot volume
- * V = m/ρm·(1 + leak), stroke s = 4V/(πD²), utilisation u = m/m_max with m_max = rated·ρm/ρ_PS, residence t = barrel/shot·cycle (handbook of
- * molding 2.4, 2.5; App. A F08 to F11). Hold: the middle of the resin's start range, no more than 80 % of the fill peak when that is known to be
+ * V = m/ρm·(1 + leak), stroke s = 4V/(πD²), utilisation u = m/m_max with m_max = rated·ρm/ρ_PS, residence t = barrel/shot·cycle (common
+ * practice, 2.5; App. A F08 to F11). Hold: the middle of the resin's start range, no more than 80 % of the fill peak when that is known to be
  * higher, than the press gives, or than the clamp stands. Hold time: gate seal and 0.75 s.
  */
 record SetPoints(

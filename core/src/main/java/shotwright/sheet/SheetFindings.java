@@ -8,7 +8,7 @@ import shotwright.measure.Source;
 import shotwright.press.Press;
 import shotwright.resin.Resin;
 
-/** The limits a press sheet is held to (rules at the end of handbook of molding 13). */
+/** The limits a press sheet is held to (common practice). */
 final class SheetFindings {
     private static final double POM_WARN_C = 215;
     private static final double LEAST_USED = 0.2;
@@ -77,7 +77,7 @@ final class SheetFindings {
                             hottestC,
                             POM_WARN_C,
                             "°C",
-                            Source.published("OSHA 29 CFR 1910.1048; handbook of molding 1.7"));
+                            Source.published("OSHA 29 CFR 1910.1048"));
         return null;
     }
 

@@ -174,7 +174,7 @@ public final class SheetMaker {
                 "cushion", say("%.0f mm", set.cushionMm()), "above 0 at the end of hold", PRACTICE));
     }
 
-    /** Start-up in order (handbook of molding 11.1). */
+    /** Start-up in order (common practice). */
     private List<String> steps() {
         FillResult f = in.fill();
         return List.of(

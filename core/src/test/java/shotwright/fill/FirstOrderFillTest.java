@@ -53,7 +53,7 @@ class FirstOrderFillTest {
         assertThat(r.scan()).hasSizeGreaterThan(5);
     }
 
-    /** Trend signs of the handbook of molding, 10.7. */
+    /** common practice */
     @Test
     void trendsHaveTheirSigns() {
         FillResult base = plate(2, 220, 120);

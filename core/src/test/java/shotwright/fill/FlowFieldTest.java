@@ -11,7 +11,7 @@ import shotwright.geom.Vec3;
 import shotwright.mesh.TriMesh;
 import shotwright.progress.Progress;
 
-/** The walk through cells against the closed forms of strip and disc (handbook of molding 10.1, 10.2), lying flat and at an angle. */
+/** The walk through cells against the closed forms of strip and disc (common practice), lying flat and at an angle. */
 class FlowFieldTest {
     private static final double FLOW = 5000;
 

@@ -29,7 +29,7 @@ import shotwright.resin.Resin;
 import shotwright.resin.ResinRack;
 import shotwright.stock.StockRack;
 
-/** Every file that ships on the rack: complete, sourced, plausible, and what the handbook rules ask of it. */
+/** Every file that ships on the rack: complete, sourced, plausible, and what the rules of the trade ask of it. */
 class RackFilesTest {
     static Stream<Rack<?>> racks() {
         return Stream.of(
@@ -121,7 +121,7 @@ class RackFilesTest {
         assertThat(MillRack.standard().all()).hasSize(3);
     }
 
-    /** Rules of the handbook, section 14; what breaks them keeps the value of the source and is named here. */
+    /** Rules of the trade; what breaks them keeps the value of the source and is named here. */
     @Test
     void resinsKeepTheRulesOfTheHandbook() {
         List<String> broken = new ArrayList<>();

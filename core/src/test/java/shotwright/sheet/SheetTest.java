@@ -88,7 +88,7 @@ class SheetTest {
         assertThat(plunger.firstShots()).anyMatch(s -> s.startsWith("60 %")).anyMatch(s -> s.startsWith("95 %"));
     }
 
-    /** Rules at the end of handbook of molding 13 hold for every resin on every press. */
+    /** The limits of the press sheet hold for every resin on every press. */
     @Test
     void noSheetPassesALimit() {
         FillResult any = fill(resin("abs"), press("electric-10t"));

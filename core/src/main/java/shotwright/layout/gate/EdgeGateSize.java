@@ -2,7 +2,7 @@ package shotwright.layout.gate;
 
 /**
  * Classical size of an edge gate: depth h = n·t and width w = n·√A / 30, with the wall t in mm, the cavity's surface A in mm² and the resin
- * constant n. Source: handbook key PYE (from memory); n: PE, PS 0.6; POM, PC, PP 0.7; PMMA, PA 0.8; PVC 0.9. Taken here as the upper reference:
+ * constant n. Source: key of SOURCES.md: PYE (from memory); n: PE, PS 0.6; POM, PC, PP 0.7; PMMA, PA 0.8; PVC 0.9. Taken here as the upper reference:
  * cutting starts smaller.
  */
 public final class EdgeGateSize {

@@ -3,7 +3,7 @@ package shotwright.layout.gate;
 /**
  * Time until a gate is frozen through, by conduction alone: slab t = h²/(π²a)·ln[(4/π)Θ], round t = d²/(23.13a)·ln[1.602Θ], with Θ = (Tm −
  * Tw)/(Tnf − Tw), thermal diffusivity a in mm²/s, sizes in mm. Melt that still flows during hold makes the real time 1 to 3 times as long.
- * Source: series solution of the slab and the rod, first term (Carslaw and Jaeger); handbook §4.3.
+ * Source: series solution of the slab and the rod, first term (Carslaw and Jaeger)
  */
 public final class GateFreeze {
     private GateFreeze() {}

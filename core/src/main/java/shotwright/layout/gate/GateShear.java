@@ -4,7 +4,7 @@ import shotwright.resin.ChannelFlow;
 
 /**
  * Apparent shear rate in a gate, γ̇ = 6Q/(w·h²) for a slot and 4Q/(πr³) for a round one, and the opening that keeps a limit. Flow in mm³/s,
- * sizes in mm. The limits of resins are limits on the apparent value. Source: handbook §4.2 (standard).
+ * sizes in mm. The limits of resins are limits on the apparent value. Source: standard.
  */
 public final class GateShear {
     private GateShear() {}

@@ -4,7 +4,7 @@ package shotwright.layout.release;
  * How hard a part holds on to a core. Sizes in mm, E and p in MPa, forces in N.
  *
  * <p>Closed sleeve or box: p = 2·t·E(Te)·ε / [d·(1 − ν/2)], F = μ·p·A with the grip area A, wall t, core diameter d (perimeter/π), free
- * shrink ε at ejection. Thin walls, t ≪ d. Source: handbook keys GD, MEN (from memory).
+ * shrink ε at ejection. Thin walls, t ≪ d. Source: keys of SOURCES.md GD, MEN (from memory).
  */
 public final class CoreGrip {
     /** Air pressure that holds a part on a closed core, MPa. */
@@ -25,7 +25,7 @@ public final class CoreGrip {
 
     /**
      * What draft leaves of friction: (μ·cosφ − sinφ) / (1 + μ·sinφ·cosφ), never below 0. Stands in place of μ. Zero when tanφ ≥ μ: the part
-     * lets go by itself. Source: handbook key POU (from memory).
+     * lets go by itself. Source: key of SOURCES.md: POU (from memory).
      */
     public static double draftFactor(double frictionRatio, double draftDeg) {
         double s = Math.sin(Math.toRadians(draftDeg)), c = Math.cos(Math.toRadians(draftDeg));
@@ -38,7 +38,7 @@ public final class CoreGrip {
     }
 
     /**
-     * Ejection force by the cross-section that was kept from shrinking, F = μ·cosφ·E(Te)·α·(T_solid − Te)·A_eff, N. Source: handbook key KAZ
+     * Ejection force by the cross-section that was kept from shrinking, F = μ·cosφ·E(Te)·α·(T_solid − Te)·A_eff, N. Source: key of SOURCES.md: KAZ
      * (from memory).
      *
      * @param sectionMm2 area of the wall's cross-section around the core

@@ -1,6 +1,6 @@
 package shotwright.layout.runner;
 
-/** A standing sprue that widens from the nozzle to the runner. Source of the standard taper: ½ inch on diameter per foot, handbook key PT. */
+/** A standing sprue that widens from the nozzle to the runner. Source of the standard taper: ½ inch on diameter per foot, key of SOURCES.md: PT. */
 public final class SprueTaper {
     /** Standard included angle, 2·atan(½ / 24) degrees. */
     public static final double STANDARD_INCLUDED_DEG = Math.toDegrees(2 * Math.atan(0.5 / 24));

@@ -2,7 +2,7 @@ package shotwright.layout.strength;
 
 /**
  * A standing core pushed to one side by uneven filling, fixed at its foot: δ = Δp·D·H⁴/(8·E·I), σ = (Δp·D·H²/2)·(D/2)/I. Sizes in mm, MPa.
- * Source: handbook key KAZ p. 415. The pressure difference is about half the filling pressure for a gate on one side.
+ * Source: key of SOURCES.md: KAZ p. 415. The pressure difference is about half the filling pressure for a gate on one side.
  */
 public final class CoreBending {
     private CoreBending() {}

@@ -2,7 +2,7 @@ package shotwright.layout.vent;
 
 /**
  * Air through a vent. Laminar slot flow Q = w·h³·Δp/(12·μ·L), capped where the air reaches the speed of sound, Q ≤ 0.58·A·340 m/s. Sizes in
- * mm, Δp in MPa, flow in mm³/s; air at 100 °C, μ = 2.2e-5 Pa·s. Source: handbook §5.3 (key KAZ ch. 8; slot flow standard, cap by isentropic flow).
+ * mm, Δp in MPa, flow in mm³/s; air at 100 °C, μ = 2.2e-5 Pa·s. Source: common practice (key KAZ ch. 8; slot flow standard, cap by isentropic flow).
  */
 public final class VentFlow {
     /** Dynamic viscosity of air at 100 °C, Pa·s. */
