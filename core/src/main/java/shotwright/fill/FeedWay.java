@@ -16,8 +16,8 @@ import shotwright.solve.ErrorFunction;
 /**
  * The way from the nozzle to one cavity: which pieces, what share of the flow each carries, and the pressure it takes. Each piece is narrowed
  * on all sides by the skin that freezes while melt passes (no deeper than fresh melt lets it grow), and its melt is taken as a power law
- * about the shear rate it has there. Pieces: tube F25, taper F27, other sections by Kozicki; entrance loss F32 at the gate (handbook of
- * molding App. A).
+ * about the shear rate it has there. Pieces: tube F25, taper F27, other sections by Kozicki; entrance loss F32 at the gate (MEN, from
+ * memory).
  */
 final class FeedWay {
     /** Entrance loss of a gate in wall shear stresses, low end of the 3 to 8 in circulation. */
