@@ -73,11 +73,7 @@ final class SheetFindings {
                     .remedy(say("No zone above %.0f °C.", limit));
         if (r.id().startsWith("pom") && hottestC > POM_WARN_C)
             return Finding.watch("acetal-hot", say("Acetal at %.0f °C: short stops only, fumes drawn off.", hottestC))
-                    .measured(
-                            hottestC,
-                            POM_WARN_C,
-                            "°C",
-                            Source.published("OSHA 29 CFR 1910.1048"));
+                    .measured(hottestC, POM_WARN_C, "°C", Source.published("OSHA 29 CFR 1910.1048"));
         return null;
     }
 
