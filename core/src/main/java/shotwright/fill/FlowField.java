@@ -22,7 +22,7 @@ public final class FlowField {
     private static final double CELLS_ACROSS_WALL = 2.5;
     private static final int MOST_SLICES = 40;
     /** Cells the front moves in one step. */
-    private static final double FRONT_ADVANCE = 2;
+    private static final double FRONT_ADVANCE = 1;
     /** Where pressure is read: beyond it the last corners take the whole flow and a press has changed to hold. */
     static final double FULL_SHARE = 0.97;
 

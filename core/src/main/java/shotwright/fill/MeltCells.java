@@ -1,5 +1,7 @@
 package shotwright.fill;
 
+import java.util.ArrayList;
+import java.util.List;
 import shotwright.geom.Box3;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Bvh;
@@ -59,6 +61,21 @@ final class MeltCells {
     Vec3 centreMm(int cell) {
         int g = gridOf[cell], i = g % nx, j = g / nx % ny, k = g / (nx * ny);
         return originMm.plus(new Vec3((i + 0.5) * cellMm, (j + 0.5) * cellMm, (k + 0.5) * cellMm));
+    }
+
+    /** Cells melt can pass to directly or across one neighbour's edge. */
+    List<Integer> around(int cell) {
+        List<Integer> out = new ArrayList<>();
+        for (int s = 0; s < 6; s++) {
+            int o = neighbour[6 * cell + s];
+            if (o == NONE) continue;
+            out.add(o);
+            for (int t = 0; t < 6; t++) {
+                int aside = t / 2 == s / 2 ? NONE : neighbour[6 * o + t];
+                if (aside != NONE) out.add(aside);
+            }
+        }
+        return out;
     }
 
     /** The cell whose cube holds a point, or NONE. */
