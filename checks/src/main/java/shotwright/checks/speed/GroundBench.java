@@ -50,7 +50,8 @@ public class GroundBench {
     private Bvh tree;
 
     static TriMesh read(String file) throws IntakeException {
-        Part part = Intake.read(Path.of(file), IntakeOptions.usual(), Progress.SILENT).part();
+        Part part = Intake.read(Path.of(file), IntakeOptions.usual(), Progress.SILENT)
+                .part();
         if (part == null) throw new IllegalArgumentException(file + " is no sound part");
         return part.mesh();
     }
@@ -63,7 +64,8 @@ public class GroundBench {
         Random random = new Random(1);
         for (int k = 0; k < RAYS; k++) {
             int facet = random.nextInt(mesh.facetCount());
-            Vec3 at = mesh.centroid(facet), inward = mesh.doubleAreaNormal(facet).unit().times(-1);
+            Vec3 at = mesh.centroid(facet),
+                    inward = mesh.doubleAreaNormal(facet).unit().times(-1);
             double[] ray = {at.x(), at.y(), at.z(), inward.x(), inward.y(), inward.z()};
             System.arraycopy(ray, 0, rays, 6 * k, 6);
         }

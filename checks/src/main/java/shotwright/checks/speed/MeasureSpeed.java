@@ -44,13 +44,16 @@ public final class MeasureSpeed {
 
     private static String line(RunResult r, int facets) {
         String name = r.getPrimaryResult().getLabel();
-        double ms = r.getPrimaryResult().getScore(), error = r.getPrimaryResult().getScoreError();
+        double ms = r.getPrimaryResult().getScore(),
+                error = r.getPrimaryResult().getScoreError();
         double each = ms / 1000;
-        String rate = switch (name) {
-            case "memoryCopy" -> "%.1f GB/s read and written".formatted(2.0 * 8 * GroundBench.COPIED / each / 1e9);
-            case "raysThroughWalls" -> "%,.0f rays/s".formatted(GroundBench.RAYS / each);
-            default -> "%,.0f facets/s".formatted(facets / each);
-        };
+        String rate =
+                switch (name) {
+                    case "memoryCopy" ->
+                        "%.1f GB/s read and written".formatted(2.0 * 8 * GroundBench.COPIED / each / 1e9);
+                    case "raysThroughWalls" -> "%,.0f rays/s".formatted(GroundBench.RAYS / each);
+                    default -> "%,.0f facets/s".formatted(facets / each);
+                };
         return String.format(Locale.ROOT, "%-18s %10.2f ms ± %-8.2f %s", name, ms, error, rate);
     }
 }
