@@ -11,6 +11,7 @@ import shotwright.layout.align.DowelLoad;
 import shotwright.layout.align.DowelPlan;
 import shotwright.layout.gate.GatePlace;
 import shotwright.layout.gate.GateSizing;
+import shotwright.layout.release.PinPlan;
 import shotwright.layout.runner.FeedPlan;
 import shotwright.measure.Source;
 
@@ -176,15 +177,24 @@ final class LayoutFindings {
                             "keeps-in-a",
                             "The part stays in half A, on the side of the nozzle, where no knock-out reaches it.")
                     .remedy("Turn the pull round, so that the cores stand in half B."));
-        if (!ReleasePlan.pinsSuffice(plan, r))
-            out.add(Finding.ask(
-                            "pins-short",
-                            f(
-                                    "It takes %.0f N to push a part off, more than the pins that find room can do without marking it.",
-                                    keep))
-                    .remedy(f(
-                            "More draft on the cores of half %s: one degree more takes about a tenth off.",
-                            r.keepsPart())));
+        if (!ReleasePlan.pinsSuffice(plan, r)) pinsShort(r);
+    }
+
+    private void pinsShort(Release r) {
+        double one = basis.gripN(r.keepsPart());
+        int n = r.pins().size() / in.cavities();
+        String found = n == 0
+                ? "no pin finds room with a millimetre of metal beside its hole"
+                : f(
+                        "the %d pins of %.1f mm that find room with metal beside their holes carry %.0f N without marking it",
+                        n,
+                        r.pins().getFirst().diameterMm(),
+                        n * PinPlan.carriesN(r.pins().getFirst().diameterMm()));
+        out.add(Finding.ask("pins-short", f("It takes %.0f N to push a part off, and %s.", one, found))
+                .remedy(f(
+                        "More draft on the cores of half %s: one degree more takes about a tenth off. Or a pad for a pin on the part, or a sleeve"
+                                + " round a core pin under a boss.",
+                        r.keepsPart())));
     }
 
     private void strength() {

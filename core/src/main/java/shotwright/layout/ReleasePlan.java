@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import shotwright.layout.cavity.CavityShape;
 import shotwright.layout.cavity.Spoke;
 import shotwright.layout.release.PinPlan;
 
@@ -44,10 +45,7 @@ final class ReleasePlan {
         } else if (one <= PULL_N && !plan.direct()) {
             by = Release.By.GATE_AND_SPRUE;
         } else {
-            double floor = keeps == Half.B
-                    ? plan.thicknessB - basis.shape().depthBMm()
-                    : plan.thicknessA - basis.shape().depthAMm();
-            pins = PinPlan.of(basis.grid(), keeps, one, plan.in.wallMm(), Math.max(floor, plan.floorMm));
+            pins = PinPlan.of(basis.shape(), basis.grid(), keeps, load(plan, one));
             boolean press = keeps == Half.B && plan.in.press().knockOutN() >= 1.5 * all;
             by = press ? Release.By.PRESS_KNOCK_OUT : Release.By.PINS;
         }
@@ -57,6 +55,13 @@ final class ReleasePlan {
         }
         return new Release(
                 keeps, n * basis.grip().inAN(), n * basis.grip().inBN(), all, by, words(keeps, one, by, pins), placed);
+    }
+
+    private static PinPlan.Load load(MoldPlan plan, double forceN) {
+        CavityShape shape = plan.basis.shape();
+        double floor =
+                plan.basis.keeps() == Half.B ? plan.thicknessB - shape.depthBMm() : plan.thicknessA - shape.depthAMm();
+        return new PinPlan.Load(forceN, plan.in.wallMm(), Math.max(floor, plan.floorMm));
     }
 
     private String words(Half keeps, double one, Release.By by, PinPlan.@Nullable Pins pins) {
@@ -89,23 +94,29 @@ final class ReleasePlan {
     private static String pinWords(Release.By by, PinPlan.@Nullable Pins pins) {
         String who = by == Release.By.PRESS_KNOCK_OUT ? "the press's knock-out" : "a push plate under an arbor press";
         if (pins == null || pins.places().isEmpty())
-            return "It needs pins, but none finds room under the part; blow it off with air or change the part.";
+            return "It needs pins, but none finds room under the part with metal beside its hole; blow it off with air, push it with a"
+                    + " sleeve round a core pin, or change the part.";
         return String.format(
                 Locale.ROOT,
-                "%d pins of %.1f mm a part, %.0f N each, pushed by %s.%s",
+                "%d pins of %.1f mm a part, %.0f N each, pushed by %s.%s%s",
                 pins.places().size(),
                 pins.diameterMm(),
                 pins.forceN(),
                 who,
+                Double.isFinite(pins.metalMm())
+                        ? String.format(
+                                Locale.ROOT, " At least %.1f mm of metal stands beside their holes.", pins.metalMm())
+                        : "",
                 pins.enough() ? "" : " They mark the part: more would not find room.");
     }
 
-    /** True when pins are needed and those that find room carry the force. */
+    /** True when no pins are needed, or those that find room carry the force within every limit. */
     static boolean pinsSuffice(MoldPlan plan, Release release) {
         if (release.by() != Release.By.PINS && release.by() != Release.By.PRESS_KNOCK_OUT) return true;
         if (release.pins().isEmpty()) return false;
-        double d = release.pins().getFirst().diameterMm();
-        double each = release.ejectionForceN() / release.pins().size();
-        return each <= PinPlan.FACE_LIMIT_MPA * Math.PI * d * d / 4 * 1.0001;
+        int cavities = plan.in.cavities();
+        PinPlan.Load load = load(plan, release.ejectionForceN() / cavities);
+        return load.enough(
+                release.pins().getFirst().diameterMm(), release.pins().size() / cavities);
     }
 }

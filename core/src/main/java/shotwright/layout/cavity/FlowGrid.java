@@ -106,6 +106,19 @@ public final class FlowGrid {
         return i < 0 || j < 0 || i >= nx || j >= ny || thick[j * nx + i] == 0 ? -1 : j * nx + i;
     }
 
+    /** Cells with plastic whose centres lie within a radius of a cell's centre. */
+    public int[] around(int cell, double radiusMm) {
+        int n = (int) Math.max(0, Math.floor(radiusMm / cellMm)), ci = cell % nx, cj = cell / nx, found = 0;
+        int[] out = new int[(2 * n + 1) * (2 * n + 1)];
+        for (int j = Math.max(0, cj - n); j <= Math.min(ny - 1, cj + n); j++) {
+            for (int i = Math.max(0, ci - n); i <= Math.min(nx - 1, ci + n); i++) {
+                int c = j * nx + i;
+                if (thick[c] > 0 && cellMm * Math.hypot(i - ci, j - cj) <= radiusMm) out[found++] = c;
+            }
+        }
+        return Arrays.copyOf(out, found);
+    }
+
     /** Way from a point to every cell; infinite for cells that cannot be reached. Numeric kernel: one loop with its own heap. */
     public double[] waysFrom(Vec2 p) {
         double[] way = new double[nx * ny];
