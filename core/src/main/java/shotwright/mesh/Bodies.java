@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 
 /**
  * The connected bodies of a mesh, numbered in order of their first facets. Two facets belong to one body when they share an edge on which
- * they alone meet; where more than two facets share an edge, or only a corner is shared, the bodies touch and stay apart. Bodies lying
- * inside others (voids) are bodies of their own, with a volume below zero.
+ * they alone meet; where more than two facets share an edge, or only a corner is shared, the bodies touch and stay apart, as long as each is
+ * closed there by itself. Bodies lying inside others (voids) are bodies of their own, with a volume below zero.
  */
 public final class Bodies {
     private final TriMesh mesh;
@@ -26,6 +26,7 @@ public final class Bodies {
         int[] above = IntStream.range(0, n).toArray();
         for (int e = 0; e < edges.count(); e++)
             if (edges.sideCount(e) == 2) join(above, edges.facet(e, 0), edges.facet(e, 1));
+        for (int e : edges.nonManifold()) joinUnclosed(above, edges, e);
         int[] body = new int[n];
         int count = 0;
         for (int f = 0; f < n; f++) {
@@ -33,6 +34,25 @@ public final class Bodies {
             body[f] = r == f ? count++ : body[r];
         }
         return new Bodies(mesh, body, count);
+    }
+
+    /** Joins pieces whose sides on an edge do not match among themselves, until they do: such a piece alone bounds nothing. */
+    private static void joinUnclosed(int[] above, Edges edges, int e) {
+        int unclosed = -1;
+        for (int i = 0; i < edges.sideCount(e); i++) {
+            int f = edges.facet(e, i);
+            if (balance(above, edges, e, f) == 0) continue;
+            if (unclosed >= 0) join(above, unclosed, f);
+            unclosed = balance(above, edges, e, f) == 0 ? -1 : f;
+        }
+    }
+
+    /** Sides of a facet's piece that run up an edge, less those that run down. */
+    private static int balance(int[] above, Edges edges, int e, int facet) {
+        int piece = root(above, facet), balance = 0;
+        for (int i = 0; i < edges.sideCount(e); i++)
+            if (root(above, edges.facet(e, i)) == piece) balance += edges.runsUp(e, i) ? 1 : -1;
+        return balance;
     }
 
     private static int root(int[] above, int f) {
@@ -58,23 +78,21 @@ public final class Bodies {
         return bodyOfFacet[facet];
     }
 
-    /** The facets of one body, in order. */
-    public int[] facets(int body) {
-        return IntStream.range(0, bodyOfFacet.length)
-                .filter(f -> bodyOfFacet[f] == body)
-                .toArray();
-    }
-
-    /** One mesh per body, vertices in their old order, unused ones left out. */
-    public List<TriMesh> meshes() {
+    /** The facets of every body, in order. */
+    public List<int[]> facets() {
         int[] size = new int[count];
         for (int b : bodyOfFacet) size[b]++;
         int[][] facets = new int[count][];
         for (int b = 0; b < count; b++) facets[b] = new int[size[b]];
         Arrays.fill(size, 0);
         for (int f = 0; f < bodyOfFacet.length; f++) facets[bodyOfFacet[f]][size[bodyOfFacet[f]]++] = f;
+        return List.of(facets);
+    }
+
+    /** One mesh per body, vertices in their old order, unused ones left out. */
+    public List<TriMesh> meshes() {
         int[] fresh = unused(mesh);
-        return Arrays.stream(facets).map(list -> part(mesh, list, fresh)).toList();
+        return facets().stream().map(list -> part(mesh, list, fresh)).toList();
     }
 
     /** A mesh of some facets only, in the order given, unused vertices left out. */

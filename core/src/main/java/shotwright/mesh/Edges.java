@@ -117,6 +117,11 @@ public final class Edges {
         return sides[start[edge] + i] % 3;
     }
 
+    /** True when that side runs from the low to the high end of the edge. */
+    public boolean runsUp(int edge, int i) {
+        return from(sides[start[edge] + i]) == low[edge];
+    }
+
     /** Two facets meet here, wound alike. */
     public boolean isManifold(int edge) {
         return sideCount(edge) == 2 && balance[edge] == 0;

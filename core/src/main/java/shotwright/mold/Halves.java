@@ -97,6 +97,7 @@ public final class Halves {
 
     private MoldResult result(Box3 block, Parting parting, Cutting cutting) {
         Complex c = cutting.complex();
+        Specks specks = Specks.giveOver(c, parting.a(), parting.b());
         double volumeA = c.volume(parting.a()), volumeB = c.volume(parting.b());
         double partVolume = c.volume(Material.PART);
         double cut = c.volume(Material.FEED) + c.volume(Material.VENT) + c.volume(Material.HOLE);
@@ -107,6 +108,8 @@ public final class Halves {
         List<Finding> findings = new ArrayList<>(cutting.findings());
         Transform toMold = parts.places().getFirst();
         findings.addAll(PartingWords.findings(parting, a, b, after, balance, toMold));
+        findings.addAll(Specks.loose(c, parting.a(), Half.A));
+        findings.addAll(Specks.loose(c, parting.b(), Half.B));
         return new MoldResult(
                 a,
                 b,
@@ -119,6 +122,7 @@ public final class Halves {
                 PartingWords.used(parting),
                 cutting.cutOuts(),
                 cutting.circles(),
+                specks,
                 findings);
     }
 

@@ -17,6 +17,7 @@ import shotwright.finding.Finding;
  * @param partingUsed which way of parting was used, in words
  * @param cutOuts each cut-out against its closed form
  * @param circles exact circles
+ * @param specks loose specks of metal given to what they touch
  * @param findings what has to be said
  */
 public record MoldResult(
@@ -31,6 +32,7 @@ public record MoldResult(
         String partingUsed,
         List<CutOut> cutOuts,
         List<ExactCircle> circles,
+        Specks specks,
         List<Finding> findings) {
     public MoldResult {
         cutOuts = List.copyOf(cutOuts);

@@ -104,6 +104,14 @@ final class LayoutText {
                         + String.format(java.util.Locale.ROOT, "%.0e", Math.max(m.balanceError(), 1e-16)) + "; "
                         + (m.badColumns() == 0 ? "no bad column in " : m.badColumns() + " bad columns in ")
                         + Numbers.fixed(m.columns(), 0) + " looked through; parted by " + m.partingUsed());
+        if (m.specks().count() > 0)
+            rows.put(
+                    "Specks",
+                    (m.specks().count() == 1 ? "one loose speck" : m.specks().count() + " loose specks")
+                            + " of metal, "
+                            + String.format(
+                                    java.util.Locale.ROOT, "%.1g", m.specks().volumeMm3())
+                            + " mm³ in all, given to what they touch");
         return rows;
     }
 }

@@ -170,6 +170,7 @@ public final class SummaryJson {
         n.put("balanceError", m.balanceError());
         n.put("badColumns", m.badColumns());
         n.put("partingUsed", m.partingUsed());
+        n.set("specks", JSON.valueToTree(m.specks()));
         ArrayNode halves = n.putArray("halves");
         for (MoldHalf h : List.of(m.a(), m.b())) {
             ObjectNode o = halves.addObject();

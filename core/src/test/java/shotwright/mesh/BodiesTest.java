@@ -19,7 +19,7 @@ class BodiesTest {
         assertThat(m.get(0)).isEqualTo(big);
         assertThat(MassProperties.of(m.get(1)).volumeMm3()).isEqualTo(-27, within(1e-12));
         assertThat(m.get(2).vertexCount()).isEqualTo(cone.vertexCount());
-        assertThat(bodies.facets(1)).hasSize(12).startsWith(12);
+        assertThat(bodies.facets().get(1)).hasSize(12).startsWith(12);
         assertThat(bodies.body(24)).isEqualTo(2);
         assertThat(Bodies.part(big, new int[] {3, 1}).facetCount()).isEqualTo(2);
     }
@@ -32,6 +32,22 @@ class BodiesTest {
             for (int f = 0; f < 12; f++) soup.add(b.cornerPoint(f, 0), b.cornerPoint(f, 1), b.cornerPoint(f, 2));
         }
         assertThat(Bodies.of(Edges.of(soup.mesh())).count()).isEqualTo(2);
+    }
+
+    /** Two boxes stood on one another, their common face there twice: four sides on each of its edges, and no facet of it closed alone. */
+    @Test
+    void everyBodyIsClosedByItself() {
+        Solids.Soup soup = new Solids.Soup();
+        for (double z : new double[] {0, 1}) {
+            TriMesh b = Solids.box(new Vec3(0, 0, z), new Vec3(1, 1, z + 1));
+            for (int f = 0; f < 12; f++) soup.add(b.cornerPoint(f, 0), b.cornerPoint(f, 1), b.cornerPoint(f, 2));
+        }
+        double volume = 0;
+        for (TriMesh body : Bodies.of(Edges.of(soup.mesh())).meshes()) {
+            assertThat(Edges.of(body).isClosed()).isTrue();
+            volume += MassProperties.of(body).volumeMm3();
+        }
+        assertThat(volume).isEqualTo(2, within(1e-12));
     }
 
     @Test

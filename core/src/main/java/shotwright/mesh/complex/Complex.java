@@ -121,6 +121,18 @@ public final class Complex {
         ConvexCut.apply(this, cell, planes, around, into);
     }
 
+    /** The closed surfaces a cell's skin falls into, the one with the most volume first. */
+    public List<Shell> shells(int cell) {
+        return Shell.all(this, cell);
+    }
+
+    /** Gives what shells of a cell enclose to other cells, one for each. */
+    public void give(int cell, List<Shell> shells, List<Integer> to) {
+        if (shells.isEmpty()) return;
+        for (int i = 0; i < shells.size(); i++) for (int f : shells.get(i).facets()) retag(f, cell, to.get(i));
+        removeIf(f -> front[f] == behind[f]);
+    }
+
     // ---- vertices and facets
     // ---------------------------------------------------------------------------------------------------
 
