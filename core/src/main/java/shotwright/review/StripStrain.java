@@ -1,9 +1,9 @@
 package shotwright.review;
 
 /**
- * How far a part stretches when it is stripped off an undercut instead of being let go: ε = (D − d) / d, D the larger and d the smaller size
- * the same rim must pass, as remembered from the literature on mold making. Holds at ejection temperature for closed rims; open rims and
- * springy arms bear more.
+ * How far a part stretches when it is stripped off an undercut instead of being let go: ε = (D − d) / d, the hoop strain of a closed rim of
+ * size d that must pass size D. Some texts divide by D, which is the smaller figure; the strain of the plastic is over its own size. Source:
+ * definition of strain. At ejection temperature; open rims and springy arms bear more.
  */
 public final class StripStrain {
     private StripStrain() {}

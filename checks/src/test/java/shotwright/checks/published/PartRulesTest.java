@@ -7,6 +7,7 @@ import shotwright.layout.release.CoreGrip;
 import shotwright.measure.Units;
 import shotwright.review.DraftRule;
 import shotwright.review.JunctionCircle;
+import shotwright.review.StripStrain;
 import shotwright.stock.Dowel;
 import shotwright.stock.StockRack;
 
@@ -44,6 +45,14 @@ class PartRulesTest {
         for (int i = 0; i < grade.length; i++)
             Check.relative(
                     "Ra of grade " + (int) grade[i], ra[i], DraftRule.gradeRaUm(grade[i]), 0.02, "µm", "table rounds");
+    }
+
+    /** A closed rim that slips over a bead is a ring made longer: hoop strain is the change of its own circumference over that circumference. */
+    @Published(id = "F18", source = "closed form", where = "hoop strain (πD − πd) / πd", mark = DERIVED)
+    void stripStrain() {
+        double before = Math.PI * 40, after = Math.PI * 41;
+        Check.relative(
+                "40 mm rim over a 41 mm bead", 100 * (after - before) / before, StripStrain.percent(41, 40), 1e-9, "%", EXACT);
     }
 
     @Published(id = "F17", source = "closed form", where = "circle in the corner of rib and wall", mark = DERIVED)
