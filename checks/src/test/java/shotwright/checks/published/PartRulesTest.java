@@ -52,7 +52,12 @@ class PartRulesTest {
     void stripStrain() {
         double before = Math.PI * 40, after = Math.PI * 41;
         Check.relative(
-                "40 mm rim over a 41 mm bead", 100 * (after - before) / before, StripStrain.percent(41, 40), 1e-9, "%", EXACT);
+                "40 mm rim over a 41 mm bead",
+                100 * (after - before) / before,
+                StripStrain.percent(41, 40),
+                1e-9,
+                "%",
+                EXACT);
     }
 
     @Published(id = "F17", source = "closed form", where = "circle in the corner of rib and wall", mark = DERIVED)

@@ -1,0 +1,185 @@
+package shotwright.brep;
+
+import java.util.ArrayList;
+import java.util.List;
+import shotwright.geom.Box3;
+import shotwright.geom.Transform;
+import shotwright.geom.Vec3;
+import shotwright.progress.Progress;
+
+/**
+ * Work on exact solids. Shapes live until this is closed. Lengths in mm, angles in radians; solids are never changed, every operation makes
+ * new ones. One thread at a time.
+ */
+public final class ExactShapes implements AutoCloseable {
+    /** Relative accuracy of integration asked for, face by face; the engine integrates adaptively below 1e-3. */
+    public static final double INTEGRATION = 1e-5;
+
+    private final ExactEngine engine;
+    private final Progress watch;
+    private final List<Integer> kept = new ArrayList<>();
+
+    public ExactShapes(ExactEngine engine, Progress watch) {
+        this.engine = engine;
+        this.watch = watch;
+    }
+
+    /**
+     * Reads a STEP file (AP203, AP214, AP242); lengths come out in mm whatever unit the file states.
+     *
+     * @throws ExactFailure REFUSED when the file cannot be read
+     */
+    public StepShapes readStep(byte[] file) throws ExactFailure {
+        List<Object> out = engine.call(watch, "readStep", (Object) file);
+        if (!out.getFirst().equals("done"))
+            throw new ExactFailure(ExactFailure.Why.REFUSED, "No shape could be read from the STEP file.");
+        return new StepShapes(solids(out.get(1)), solids(out.get(2)));
+    }
+
+    /** The solids as one STEP file in millimetres. */
+    public byte[] writeStep(List<Solid> solids) throws ExactFailure {
+        return (byte[])
+                engine.call(watch, "writeStep", (Object) numbers(solids)).getFirst();
+    }
+
+    /** Volume, surface and centroid from the exact surfaces. */
+    public ExactMass measure(Solid s) throws ExactFailure {
+        double[] m = doubles("measure", s.number(), INTEGRATION);
+        return new ExactMass(m[0], m[1], new Vec3(m[2], m[3], m[4]));
+    }
+
+    /** The smallest box along the axes. */
+    public Box3 box(Solid s) throws ExactFailure {
+        double[] b = doubles("box", s.number());
+        return new Box3(new Vec3(b[0], b[1], b[2]), new Vec3(b[3], b[4], b[5]));
+    }
+
+    public SolidCheck check(Solid s) throws ExactFailure {
+        int[] c = (int[]) engine.call(watch, "check", s.number()).getFirst();
+        return new SolidCheck(c[0] == 1, c[1], c[2], c[3], c[4]);
+    }
+
+    /** Faces in the solid's own order. */
+    public List<ExactFace> faces(Solid s) throws ExactFailure {
+        double[] all = doubles("faces", s.number());
+        List<ExactFace> out = new ArrayList<>();
+        for (int f = 0; f < all.length / ExactFace.NUMBERS; f++) out.add(ExactFace.of(all, f));
+        return List.copyOf(out);
+    }
+
+    /**
+     * Triangles over every face, welded to one closed mesh.
+     *
+     * @param deflectionMm largest distance of a chord from its curve
+     * @param angleRad largest turn between neighbouring chords
+     */
+    public FacedMesh mesh(Solid s, double deflectionMm, double angleRad) throws ExactFailure {
+        return FaceWeld.weld(engine.call(watch, "mesh", s.number(), deflectionMm, angleRad));
+    }
+
+    public Solid block(Box3 box) throws ExactFailure {
+        return one("blockSolid", (Object) numbers(box.min(), box.max()));
+    }
+
+    /** A cylinder standing on a foot point. */
+    public Solid cylinder(Vec3 footMm, Vec3 axis, double radiusMm, double heightMm) throws ExactFailure {
+        return one("cylinder", numbers(footMm, axis), radiusMm, heightMm);
+    }
+
+    public Solid sphere(Vec3 centreMm, double radiusMm) throws ExactFailure {
+        return one("sphere", numbers(centreMm), radiusMm);
+    }
+
+    /** The body a flat outline sweeps when it is turned once about an axis in its plane. */
+    public Solid revolve(Outline outline, Vec3 axisPointMm, Vec3 axis) throws ExactFailure {
+        return one("revolve", outline.numbers(), numbers(axisPointMm, axis));
+    }
+
+    /** The body a flat outline sweeps along a vector. */
+    public Solid prism(Outline outline, Vec3 alongMm) throws ExactFailure {
+        return one("prism", outline.numbers(), numbers(alongMm));
+    }
+
+    /**
+     * A turned, shifted, evenly scaled copy.
+     *
+     * @throws IllegalArgumentException when the map stretches unevenly: planes would stay planes, but cylinders would not stay cylinders
+     */
+    public Solid place(Solid s, Transform t) throws ExactFailure {
+        double a = t.a().length(), b = t.b().length(), c = t.c().length();
+        if (Math.abs(a - b) > 1e-9 * a || Math.abs(a - c) > 1e-9 * a)
+            throw new IllegalArgumentException("map: it stretches by " + a + ", " + b + " and " + c);
+        double[] rows = {
+            t.a().x(), t.b().x(), t.c().x(), t.shift().x(),
+            t.a().y(), t.b().y(), t.c().y(), t.shift().y(),
+            t.a().z(), t.b().z(), t.c().z(), t.shift().z()
+        };
+        return one("transform", s.number(), rows);
+    }
+
+    /** What is left of the bodies outside the tools, piece by piece. */
+    public List<Solid> cut(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
+        return combine("cut", bodies, tools);
+    }
+
+    /** What bodies and tools share, piece by piece. */
+    public List<Solid> common(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
+        return combine("common", bodies, tools);
+    }
+
+    /** Bodies and tools in one. */
+    public List<Solid> fuse(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
+        return combine("fuse", bodies, tools);
+    }
+
+    private List<Solid> combine(String operation, List<Solid> bodies, List<Solid> tools) throws ExactFailure {
+        return solids(
+                engine.call(watch, operation, numbers(bodies), numbers(tools)).getFirst());
+    }
+
+    private Solid one(String operation, Object... values) throws ExactFailure {
+        Solid s = new Solid((int) engine.call(watch, operation, values).getFirst());
+        kept.add(s.number());
+        return s;
+    }
+
+    private double[] doubles(String operation, Object... values) throws ExactFailure {
+        return (double[]) engine.call(watch, operation, values).getFirst();
+    }
+
+    private List<Solid> solids(Object numbers) {
+        List<Solid> out = new ArrayList<>();
+        for (int n : (int[]) numbers) {
+            kept.add(n);
+            out.add(new Solid(n));
+        }
+        return out;
+    }
+
+    private static int[] numbers(List<Solid> solids) {
+        return solids.stream().mapToInt(Solid::number).toArray();
+    }
+
+    private static double[] numbers(Vec3... points) {
+        double[] out = new double[3 * points.length];
+        for (int i = 0; i < points.length; i++) {
+            out[3 * i] = points[i].x();
+            out[3 * i + 1] = points[i].y();
+            out[3 * i + 2] = points[i].z();
+        }
+        return out;
+    }
+
+    /** Gives the shapes back; the engine stays warm. */
+    @Override
+    public void close() {
+        if (kept.isEmpty()) return;
+        try {
+            engine.call(Progress.SILENT, "release", (Object)
+                    kept.stream().mapToInt(Integer::intValue).toArray());
+        } catch (ExactFailure gone) {
+            // it ended, and the shapes with it
+        }
+        kept.clear();
+    }
+}

@@ -1,0 +1,323 @@
+// Exact solids: the few dozen operations the trade needs, on shapes kept by number. Lengths in mm, angles in radians.
+// Every operation takes and gives plain values only: numbers, strings, and typed arrays for anything long.
+const shapes = new Map();
+let oc, memory, last = 0;
+
+const keep = shape => {
+  if (!shape || shape.IsNull()) throw new Error('nothing came of it');
+  shapes.set(++last, shape);
+  return last;
+};
+const shape = number => {
+  const s = shapes.get(number);
+  if (!s) throw new Error(`no shape ${number}`);
+  return s;
+};
+const point = (a, i = 0) => new oc.gp_Pnt(a[i], a[i + 1], a[i + 2]);
+const direction = (a, i = 0) => new oc.gp_Dir(a[i], a[i + 1], a[i + 2]);
+const vector = (a, i = 0) => new oc.gp_Vec(a[i], a[i + 1], a[i + 2]);
+const xyz = p => [p.X(), p.Y(), p.Z()];
+
+function* sub(s, kind, avoid) {
+  const e = avoid ? new oc.TopExp_Explorer(s, kind, avoid) : new oc.TopExp_Explorer(s, kind);
+  for (; e.More(); e.Next()) yield e.Current();
+  e.delete();
+}
+const solidsOf = s => [...sub(s, 'TopAbs_SOLID')];
+const facesOf = s => [...sub(s, 'TopAbs_FACE')].map(f => oc.TopoDS.Face(f));
+
+function listOf(numbers) {
+  const list = new oc.NCollection_List_TopoDS_Shape();
+  for (const n of numbers) list.Append(shape(n));
+  return list;
+}
+
+/** A boolean operation whose result is checked for errors, taken solid by solid. */
+function built(operation) {
+  operation.Build(new oc.Message_ProgressRange());
+  if (!operation.IsDone() || operation.HasErrors()) throw new Error('the solids could not be combined');
+  const result = operation.Shape();
+  operation.delete();
+  return result;
+}
+
+function combine(operation, bodies, tools) {
+  operation.SetArguments(listOf(bodies));
+  operation.SetTools(listOf(tools));
+  return new Int32Array(solidsOf(built(operation)).map(keep));
+}
+
+/** Line, arc and full circle pieces: x y z of both ends, for an arc also of a point between. */
+function wire(path) {
+  const make = new oc.BRepBuilderAPI_MakeWire();
+  for (let i = 0; i < path.length;) {
+    const arc = path[i++] === 1;
+    let edge;
+    if (arc) {
+      const curve = new oc.GC_MakeArcOfCircle(point(path, i), point(path, i + 3), point(path, i + 6));
+      edge = new oc.BRepBuilderAPI_MakeEdge(curve.Value());
+      i += 9;
+    } else {
+      edge = new oc.BRepBuilderAPI_MakeEdge(point(path, i), point(path, i + 3));
+      i += 6;
+    }
+    make.Add(edge.Edge());
+  }
+  if (!make.IsDone()) throw new Error('the outline does not hang together');
+  return make.Wire();
+}
+
+const KINDS = {
+  GeomAbs_Plane: 0, GeomAbs_Cylinder: 1, GeomAbs_Cone: 2, GeomAbs_Sphere: 3, GeomAbs_Torus: 4,
+};
+
+/** Centre, axis and radius of the circle in which a surface of revolution is cut at one height parameter. */
+function ring(s, v) {
+  const p = [0, 2, 4].map(k => xyz(s.EvalD0(k * Math.PI / 3, v)));
+  const centre = [0, 1, 2].map(i => (p[0][i] + p[1][i] + p[2][i]) / 3);
+  const a = p[0].map((x, i) => x - centre[i]), b = p[1].map((x, i) => x - centre[i]);
+  const n = [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]], l = Math.hypot(...n);
+  return { centre, radius: Math.hypot(...a), axis: n.map(x => x / l) };
+}
+
+/** Kind, orientation, area, then radius, second radius or half angle, a point of the axis and its direction. */
+function face(f) {
+  const s = new oc.BRepAdaptor_Surface(f, true), props = new oc.GProp_GProps();
+  oc.BRepGProp.SurfaceProperties(f, props, 1e-4, false);
+  const row = new Float64Array(17), kind = KINDS[s.GetType()] ?? 5;
+  row.set([kind, f.Orientation() === 'TopAbs_REVERSED' ? -1 : 1, props.Mass()]);
+  row.set(xyz(props.CentreOfMass()), 11);
+  let axis = null;
+  if (kind === 0) axis = s.Plane().Axis();
+  if (kind === 1) { const c = s.Cylinder(); row[3] = c.Radius(); axis = c.Axis(); }
+  if (kind === 2) {
+    const v = s.LastVParameter(), wide = ring(s, v), on = ring(s, v + 1);
+    const rise = [0, 1, 2].reduce((sum, i) => sum + (on.centre[i] - wide.centre[i]) * wide.axis[i], 0);
+    row[3] = wide.radius;
+    row[4] = Math.atan2(on.radius - wide.radius, Math.abs(rise)) * Math.sign(rise || 1);
+    row.set(wide.centre, 5); row.set(wide.axis, 8);
+  }
+  if (kind === 3) { const c = s.Sphere(); row[3] = c.Radius(); row.set(xyz(c.Location()), 5); }
+  if (kind === 4) {
+    const outer = ring(s, 0), inner = ring(s, Math.PI);
+    row[3] = (outer.radius + inner.radius) / 2; row[4] = (outer.radius - inner.radius) / 2;
+    row.set(outer.centre, 5); row.set(outer.axis, 8);
+  }
+  if (axis) { row.set(xyz(axis.Location()), 5); row.set(xyz(axis.Direction()), 8); }
+  s.delete(); props.delete();
+  return row;
+}
+
+const operations = {
+  readStep(bytes) {
+    oc.FS.writeFile('/in.step', new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+    const reader = new oc.STEPControl_Reader();
+    try {
+      const status = reader.ReadFile('/in.step');
+      if (status !== 'IFSelect_RetDone') return [String(status), new Int32Array(0), new Int32Array(0)];
+      reader.TransferRoots(new oc.Message_ProgressRange());
+      const whole = reader.OneShape();
+      if (!whole || whole.IsNull()) return ['empty', new Int32Array(0), new Int32Array(0)];
+      const loose = [...sub(whole, 'TopAbs_SHELL', 'TopAbs_SOLID'), ...sub(whole, 'TopAbs_FACE', 'TopAbs_SHELL')];
+      return ['done', new Int32Array(solidsOf(whole).map(keep)), new Int32Array(loose.map(keep))];
+    } finally {
+      reader.delete();
+      oc.FS.unlink('/in.step');
+    }
+  },
+  writeStep(numbers) {
+    oc.Interface_Static.SetCVal('write.step.schema', 'AP214IS');
+    oc.Interface_Static.SetCVal('write.step.unit', 'MM');
+    const writer = new oc.STEPControl_Writer();
+    for (const n of numbers) writer.Transfer(shape(n), 'STEPControl_AsIs', true, new oc.Message_ProgressRange());
+    if (writer.Write('/out.step') !== 'IFSelect_RetDone') throw new Error('STEP could not be written');
+    const bytes = oc.FS.readFile('/out.step').slice();
+    oc.FS.unlink('/out.step');
+    writer.delete();
+    return [bytes];
+  },
+  release(numbers) {
+    for (const n of numbers) { shapes.get(n)?.delete(); shapes.delete(n); }
+    return [];
+  },
+  /** Volume, area, centroid by adaptive integration over the exact surfaces. */
+  measure(number, accuracy) {
+    const v = new oc.GProp_GProps(), a = new oc.GProp_GProps();
+    oc.BRepGProp.VolumeProperties(shape(number), v, accuracy, false, false);
+    oc.BRepGProp.SurfaceProperties(shape(number), a, accuracy, false);
+    const out = new Float64Array([v.Mass(), a.Mass(), ...xyz(v.CentreOfMass())]);
+    v.delete(); a.delete();
+    return [out];
+  },
+  box(number) {
+    const b = new oc.Bnd_Box();
+    oc.BRepBndLib.AddOptimal(shape(number), b, false, false);
+    const out = new Float64Array([...xyz(b.CornerMin()), ...xyz(b.CornerMax())]);
+    b.delete();
+    return [out];
+  },
+  /** Valid, solids, shells, faces, edges used by one face only. */
+  check(number) {
+    const s = shape(number), analyzer = new oc.BRepCheck_Analyzer(s, true, false, false);
+    const uses = new Map();
+    for (const e of sub(s, 'TopAbs_EDGE')) {
+      if (oc.BRep_Tool.Degenerated(oc.TopoDS.Edge(e))) continue;
+      const h = oc.ReplicadShapeHasher.HashCode(e, 2147483647), same = uses.get(h) ?? [];
+      const known = same.find(k => k.edge.IsSame(e));
+      if (known) known.count++;
+      else same.push({ edge: e, count: 1 });
+      uses.set(h, same);
+    }
+    let open = 0;
+    for (const same of uses.values()) for (const k of same) if (k.count === 1) open++;
+    const out = new Int32Array([
+      analyzer.IsValid() ? 1 : 0, solidsOf(s).length, [...sub(s, 'TopAbs_SHELL')].length, facesOf(s).length, open,
+    ]);
+    analyzer.delete();
+    return [out];
+  },
+  /** 17 numbers a face, see face(). */
+  faces(number) {
+    const all = facesOf(shape(number)), out = new Float64Array(17 * all.length);
+    all.forEach((f, i) => out.set(face(f), 17 * i));
+    return [out];
+  },
+  /** Corners, normals, corner numbers, and for each face its first index, count of indices. */
+  mesh(number, deflection, angle) {
+    const s = shape(number);
+    oc.BRepTools.Clean(s, true);
+    const data = oc.ReplicadMeshExtractor.extract(s, deflection, angle, false);
+    const floats = (at, n) => new Float32Array(memory.buffer, at, n).slice();
+    const ints = (at, n) => new Int32Array(memory.buffer, at, n).slice();
+    const out = [
+      floats(data.getVerticesPtr(), data.getVerticesSize()),
+      floats(data.getNormalsPtr(), data.getNormalsSize()),
+      ints(data.getTrianglesPtr(), data.getTrianglesSize()),
+      ints(data.getFaceGroupsPtr(), data.getFaceGroupsSize()),
+    ];
+    data.delete();
+    return out;
+  },
+  blockSolid(corners) {
+    return [keep(new oc.BRepPrimAPI_MakeBox(point(corners), point(corners, 3)).Solid())];
+  },
+  cylinder(axis, radius, height) {
+    const place = new oc.gp_Ax2(point(axis), direction(axis, 3));
+    return [keep(new oc.BRepPrimAPI_MakeCylinder(place, radius, height).Solid())];
+  },
+  sphere(centre, radius) {
+    return [keep(new oc.BRepPrimAPI_MakeSphere(point(centre), radius).Solid())];
+  },
+  /** A closed outline turned about an axis. */
+  revolve(path, axis) {
+    const made = new oc.BRepBuilderAPI_MakeFace(wire(path), true);
+    return [keep(new oc.BRepPrimAPI_MakeRevol(made.Face(), new oc.gp_Ax1(point(axis), direction(axis, 3)), true).Shape())];
+  },
+  /** A closed flat outline pushed along a vector. */
+  prism(path, along) {
+    const made = new oc.BRepBuilderAPI_MakeFace(wire(path), true);
+    return [keep(new oc.BRepPrimAPI_MakePrism(made.Face(), vector(along), false, true).Shape())];
+  },
+  /** Three rows of four: turn, uniform scale and shift. */
+  transform(number, rows) {
+    const t = new oc.gp_Trsf();
+    t.SetValues(...rows);
+    return [keep(new oc.BRepBuilderAPI_Transform(shape(number), t, true, false).Shape())];
+  },
+  cut: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Cut(), bodies, tools)],
+  common: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Common(), bodies, tools)],
+  fuse: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Fuse(), bodies, tools)],
+  split: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Splitter(), bodies, tools)],
+};
+
+function said(e) {
+  if (typeof WebAssembly.Exception === 'function' && e instanceof WebAssembly.Exception) {
+    return oc.getExceptionMessage(e).filter(Boolean).join(': ');
+  }
+  return e instanceof Error ? e.message : String(e);
+}
+
+function call(name, values) {
+  const operation = operations[name];
+  if (!operation) throw new Error(`no operation ${name}`);
+  return operation(...values);
+}
+
+/** Starts the kernel from its own module and program bytes; no more than the given pages of 64 KiB. */
+export async function start(module, program, mostPages) {
+  const grow = WebAssembly.Memory.prototype.grow;
+  WebAssembly.Memory.prototype.grow = function (pages) {
+    if (this.buffer.byteLength / 65536 + pages > mostPages) throw new RangeError('memory limit reached');
+    return grow.call(this, pages);
+  };
+  oc = await module({
+    wasmBinary: program,
+    locateFile: f => f,
+    print() {},
+    printErr() {},
+    instantiateWasm(imports, done) {
+      const compiled = new WebAssembly.Module(program), instance = new WebAssembly.Instance(compiled, imports);
+      memory = Object.values(instance.exports).find(e => e instanceof WebAssembly.Memory);
+      done(instance, compiled);
+      return instance.exports;
+    },
+  });
+}
+
+// The other end of the wire: a count and a zero, then for each value its kind, its length, and its data filled up to eight bytes.
+const INT = 1, DOUBLE = 2, TEXT = 3, BYTES = 4, INTS = 5, FLOATS = 6, DOUBLES = 7;
+const padded = bytes => Math.ceil(bytes / 8) * 8;
+
+function take(buffer) {
+  const view = new DataView(buffer), values = [];
+  let at = 8;
+  for (let left = view.getInt32(0, true); left > 0; left--) {
+    const kind = view.getInt32(at, true), length = view.getInt32(at + 4, true);
+    at += 8;
+    let bytes = length;
+    if (kind === INT) { values.push(view.getInt32(at, true)); bytes = 8; }
+    else if (kind === DOUBLE) { values.push(view.getFloat64(at, true)); bytes = 8; }
+    else if (kind === TEXT) values.push(fromUtf8(new Uint8Array(buffer, at, length)));
+    else if (kind === BYTES) values.push(new Uint8Array(buffer, at, length));
+    else if (kind === INTS) { values.push(new Int32Array(buffer, at, length)); bytes = 4 * length; }
+    else if (kind === FLOATS) { values.push(new Float32Array(buffer, at, length)); bytes = 4 * length; }
+    else { values.push(new Float64Array(buffer, at, length)); bytes = 8 * length; }
+    at += padded(bytes);
+  }
+  return values;
+}
+
+function give(values) {
+  const parts = values.map(v => {
+    if (typeof v === 'string') return [TEXT, toUtf8(v)];
+    if (typeof v === 'number') return Number.isInteger(v) ? [INT, new Int32Array([v])] : [DOUBLE, new Float64Array([v])];
+    if (v instanceof Uint8Array) return [BYTES, v];
+    if (v instanceof Int32Array) return [INTS, v];
+    if (v instanceof Float32Array) return [FLOATS, v];
+    return [DOUBLES, v];
+  });
+  const buffer = new ArrayBuffer(parts.reduce((sum, [, a]) => sum + 8 + padded(a.byteLength), 8));
+  const view = new DataView(buffer), bytes = new Uint8Array(buffer);
+  view.setInt32(0, parts.length, true);
+  let at = 8;
+  for (const [kind, a] of parts) {
+    view.setInt32(at, kind, true);
+    view.setInt32(at + 4, a.length, true);
+    bytes.set(new Uint8Array(a.buffer, a.byteOffset, a.byteLength), at + 8);
+    at += 8 + padded(a.byteLength);
+  }
+  return buffer;
+}
+
+const fromUtf8 = bytes => decodeURIComponent(Array.from(bytes, b => '%' + b.toString(16).padStart(2, '0')).join(''));
+const toUtf8 = text => Uint8Array.from(unescape(encodeURIComponent(text)), c => c.charCodeAt(0));
+
+/** One message in, one out: "done" and the values, or "failed" and a text. */
+export function answer(buffer) {
+  try {
+    const [name, ...values] = take(buffer);
+    return give(['done', ...call(name, values)]);
+  } catch (e) {
+    return give(['failed', said(e)]);
+  }
+}

@@ -1,0 +1,183 @@
+package shotwright.kernel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import shotwright.brep.ExactFace;
+import shotwright.brep.ExactFailure;
+import shotwright.brep.ExactShapes;
+import shotwright.brep.FacedMesh;
+import shotwright.brep.Outline;
+import shotwright.brep.Solid;
+import shotwright.brep.SolidCheck;
+import shotwright.brep.StepShapes;
+import shotwright.geom.Box3;
+import shotwright.geom.Transform;
+import shotwright.geom.Vec3;
+import shotwright.mesh.Edges;
+import shotwright.mesh.MassProperties;
+import shotwright.progress.Progress;
+
+/** Closed forms of solid geometry through the whole chain: facade, wire, process, script, kernel and back. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class WorkerEngineTest {
+    private final WorkerEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL);
+
+    @BeforeAll
+    void onlyWhereThereIsAnEngine() {
+        assumeTrue(engine.whatIsMissing().isEmpty(), () -> engine.whatIsMissing().orElse(""));
+    }
+
+    @AfterAll
+    void end() {
+        engine.close();
+    }
+
+    private ExactShapes shapes() {
+        return new ExactShapes(engine, Progress.SILENT);
+    }
+
+    @Test
+    void blockWithHole() throws ExactFailure {
+        try (ExactShapes x = shapes()) {
+            Solid block = x.block(new Box3(Vec3.ZERO, new Vec3(10, 20, 30)));
+            Solid drill = x.cylinder(new Vec3(5, 5, -1), Vec3.Z, 2, 50);
+            List<Solid> left = x.cut(List.of(block), List.of(drill));
+            assertThat(left).hasSize(1);
+            Solid s = left.getFirst();
+            assertThat(x.measure(s).volumeMm3()).isCloseTo(6000 - Math.PI * 4 * 30, within(1e-6));
+            assertThat(x.measure(s).areaMm2()).isCloseTo(2200 - 2 * Math.PI * 4 + Math.PI * 4 * 30, within(1e-6));
+            assertThat(x.check(s)).isEqualTo(new SolidCheck(true, 1, 1, 7, 0));
+            ExactFace wall = x.faces(s).stream()
+                    .filter(f -> f.kind() == ExactFace.Kind.CYLINDER)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(wall.radiusMm()).isCloseTo(2, within(1e-12));
+            assertThat(wall.axis().cross(Vec3.Z).length()).isLessThan(1e-12);
+            assertThat(wall.areaMm2()).isCloseTo(2 * Math.PI * 2 * 30, within(1e-6));
+        }
+    }
+
+    @Test
+    void coneByTurning() throws ExactFailure {
+        try (ExactShapes x = shapes()) {
+            Outline half = Outline.from(Vec3.ZERO)
+                    .line(new Vec3(3, 0, 0))
+                    .line(new Vec3(1, 0, 5))
+                    .line(new Vec3(0, 0, 5))
+                    .line(Vec3.ZERO);
+            Solid s = x.revolve(half, Vec3.ZERO, Vec3.Z);
+            assertThat(x.measure(s).volumeMm3()).isCloseTo(Math.PI * 5 / 3 * (9 + 3 + 1), within(1e-6));
+            ExactFace side = x.faces(s).stream()
+                    .filter(f -> f.kind() == ExactFace.Kind.CONE)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(Math.abs(side.halfAngleRad())).isCloseTo(Math.atan2(2, 5), within(1e-9));
+        }
+    }
+
+    @Test
+    void torusByTurning() throws ExactFailure {
+        try (ExactShapes x = shapes()) {
+            Outline circle = Outline.from(new Vec3(12, 0, 0))
+                    .arc(new Vec3(10, 0, 2), new Vec3(8, 0, 0))
+                    .arc(new Vec3(10, 0, -2), new Vec3(12, 0, 0));
+            Solid s = x.revolve(circle, Vec3.ZERO, Vec3.Z);
+            assertThat(x.measure(s).volumeMm3()).isCloseTo(2 * Math.PI * Math.PI * 10 * 4, within(1e-4));
+            ExactFace skin = x.faces(s).getFirst();
+            assertThat(skin.kind()).isEqualTo(ExactFace.Kind.TORUS);
+            assertThat(skin.radiusMm()).isCloseTo(10, within(1e-9));
+            assertThat(skin.tubeRadiusMm()).isCloseTo(2, within(1e-9));
+        }
+    }
+
+    @Test
+    void meshIsClosedAndKnowsItsFaces() throws ExactFailure {
+        try (ExactShapes x = shapes()) {
+            Solid ball = x.place(x.sphere(Vec3.ZERO, 5), Transform.scale(2, 2, 2).then(Transform.translate(Vec3.X)));
+            FacedMesh m = x.mesh(ball, 0.01, 0.2);
+            assertThat(Edges.of(m.mesh()).isClosed()).isTrue();
+            double exact = 4.0 / 3 * Math.PI * 1000;
+            assertThat(MassProperties.of(m.mesh()).volumeMm3()).isBetween(0.99 * exact, exact);
+            for (int f = 0; f < m.mesh().facetCount(); f++) {
+                for (int k = 0; k < 3; k++) {
+                    Vec3 out = m.mesh().cornerPoint(f, k).minus(Vec3.X).unit();
+                    int i = 9 * f + 3 * k;
+                    Vec3 n = new Vec3(m.normals()[i], m.normals()[i + 1], m.normals()[i + 2]);
+                    assertThat(n.dot(out)).isGreaterThan(1 - 1e-6);
+                }
+            }
+        }
+    }
+
+    @Test
+    void stepAndBack() throws ExactFailure {
+        try (ExactShapes x = shapes()) {
+            Solid pin = x.cylinder(new Vec3(1, 2, 3), new Vec3(0, 1, 0), 1.5, 8);
+            Solid plate = x.prism(
+                    Outline.polygon(List.of(Vec3.ZERO, new Vec3(9, 0, 0), new Vec3(9, 4, 0))), new Vec3(0, 0, 2));
+            StepShapes back = x.readStep(x.writeStep(List.of(pin, plate)));
+            assertThat(back.solids()).hasSize(2);
+            assertThat(back.loose()).isEmpty();
+            assertThat(x.measure(back.solids().get(0)).volumeMm3()).isCloseTo(Math.PI * 2.25 * 8, within(1e-6));
+            assertThat(x.measure(back.solids().get(1)).volumeMm3()).isCloseTo(36, within(1e-6));
+            assertThat(x.box(back.solids().get(1)).max().distance(new Vec3(9, 4, 2))).isLessThan(1e-6);
+        }
+    }
+
+    @Test
+    void nonsenseIsRefusedAndTheEngineGoesOn() throws ExactFailure {
+        try (ExactShapes x = shapes()) {
+            assertThatThrownBy(() -> x.readStep("not a part".getBytes(java.nio.charset.StandardCharsets.UTF_8)))
+                    .isInstanceOfSatisfying(
+                            ExactFailure.class, f -> assertThat(f.why()).isEqualTo(ExactFailure.Why.REFUSED));
+            assertThatThrownBy(() -> x.measure(new Solid(999_999)))
+                    .isInstanceOfSatisfying(
+                            ExactFailure.class, f -> assertThat(f.why()).isEqualTo(ExactFailure.Why.REFUSED));
+            assertThat(x.measure(x.sphere(Vec3.ZERO, 1)).volumeMm3()).isCloseTo(4.0 / 3 * Math.PI, within(1e-6));
+        }
+    }
+
+    @Test
+    void aKilledEngineIsSaidAndStartedAnew() throws ExactFailure {
+        try (WorkerEngine own = new WorkerEngine(WorkerEngine.Allowance.USUAL);
+                ExactShapes x = new ExactShapes(own, Progress.SILENT)) {
+            Solid s = x.sphere(Vec3.ZERO, 1);
+            ProcessHandle h = ProcessHandle.of(own.pid().orElseThrow()).orElseThrow();
+            h.destroyForcibly();
+            h.onExit().join();
+            assertThatThrownBy(() -> x.measure(s)).isInstanceOf(ExactFailure.class);
+            assertThat(x.measure(x.sphere(Vec3.ZERO, 2)).volumeMm3()).isCloseTo(32.0 / 3 * Math.PI, within(1e-6));
+        }
+    }
+
+    @Test
+    void stoppingEndsTheEngineAtOnce() throws ExactFailure {
+        try (WorkerEngine own = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
+            Progress stop = (doing, share) -> {
+                throw new Progress.Cancelled();
+            };
+            assertThatThrownBy(() -> new ExactShapes(own, stop).sphere(Vec3.ZERO, 1))
+                    .isInstanceOf(Progress.Cancelled.class);
+            assertThat(own.pid()).isEmpty();
+        }
+    }
+
+    @Test
+    void overTimeIsSaid() {
+        try (WorkerEngine own = new WorkerEngine(new WorkerEngine.Allowance(Duration.ofMillis(60), 512))) {
+            assertThatThrownBy(() -> new ExactShapes(own, Progress.SILENT).sphere(Vec3.ZERO, 1))
+                    .isInstanceOfSatisfying(
+                            ExactFailure.class, f -> assertThat(f.why()).isEqualTo(ExactFailure.Why.ENDED))
+                    .hasMessageContaining("took longer");
+        }
+    }
+}
