@@ -45,13 +45,47 @@ public record ColourScale(ColourMap map, List<Double> values, List<Double> share
         return values.getLast();
     }
 
-    /** Share of the map for a value. */
+    /** Share of the map for a value; that of its band when there are bands. */
     public double share(double value) {
+        double s = plain(value);
+        return bands <= 0 ? s : bands == 1 ? 0.5 : Math.min(bands - 1, Math.floor(s * bands)) / (bands - 1);
+    }
+
+    /** Share of the way as if there were no bands. */
+    double plain(double value) {
         int i = 0;
         while (i < values.size() - 2 && value > values.get(i + 1)) i++;
         double v0 = values.get(i), v1 = values.get(i + 1), s0 = shares.get(i), s1 = shares.get(i + 1);
-        double s = Math.clamp(s0 + (s1 - s0) * (value - v0) / (v1 - v0), 0, 1);
-        return bands <= 0 ? s : bands == 1 ? 0.5 : Math.min(bands - 1, Math.floor(s * bands)) / (bands - 1);
+        return Math.clamp(s0 + (s1 - s0) * (value - v0) / (v1 - v0), 0, 1);
+    }
+
+    /**
+     * Equal bands between round values that hold the data, at most {@code most} of them: steps of 1, 2, 2.5 or 5 times a power of ten.
+     */
+    public static ColourScale rounded(ColourMap map, double least, double greatest, int most) {
+        double span = Math.max(greatest - least, Math.max(1e-6, 0.02 * Math.abs(greatest)));
+        for (double ten = Math.pow(10, Math.floor(Math.log10(span / most))); ; ten *= 10) {
+            for (double f : new double[] {1, 2, 2.5, 5}) {
+                double step = f * ten;
+                long low = (long) Math.floor(least / step + 1e-9), high = (long) Math.ceil(greatest / step - 1e-9);
+                if (high <= low) high = low + 1;
+                if (high - low <= most)
+                    return even(map, low * step, high * step).banded((int) (high - low));
+            }
+        }
+    }
+
+    /** The band a value lies in, counted from 0; −1 for no value or a scale without bands. */
+    public int band(double value) {
+        if (bands <= 0 || Double.isNaN(value)) return -1;
+        return (int) Math.clamp(Math.floor(plain(value) * bands), 0, bands - 1);
+    }
+
+    /** Lower limits of the bands and the upper limit of the last. */
+    public List<Double> limits() {
+        return java.util.stream.IntStream.rangeClosed(0, Math.max(1, bands))
+                .mapToObj(i -> from() + (to() - from()) * i / Math.max(1, bands))
+                .toList();
     }
 
     /** The colour of a value; mid grey for no value. */

@@ -46,13 +46,11 @@ public final class Dimensions {
         extend(paper, a, new Vec2(x, a.y()), pen);
         extend(paper, b, new Vec2(x, b.y()), pen);
         double wide = Typeface.width(text, Letter.LABEL), room = b.y() - a.y();
-        boolean arrowsInside = room > 3 * ARROW, turned = room > wide + 2 * ARROW;
-        double sign = arrowsInside ? 1 : -1, out = arrowsInside ? 0 : 2 * ARROW;
+        boolean arrowsInside = room > 3 * ARROW;
+        double sign = arrowsInside ? 1 : -1, out = arrowsInside ? 0 : Math.max(2 * ARROW, (wide - room) / 2);
         paper.line(x, a.y() - out, x, b.y() + out, pen);
         paper.arrowHead(x, a.y(), 0, -sign, ARROW, Ink.BLACK).arrowHead(x, b.y(), 0, sign, ARROW, Ink.BLACK);
-        double middle = (a.y() + b.y()) / 2;
-        if (turned) paper.text(x - 0.9, middle, text, Letter.LABEL.middle(), 90);
-        else paper.text(x + 1.2, (arrowsInside ? middle : a.y() - out) + 1, text, Letter.LABEL);
+        paper.text(x - 0.9, (a.y() + b.y()) / 2, text, Letter.LABEL.middle(), 90);
     }
 
     /** A note with a leader whose arrow touches a point; the text stands on a shelf beside {@code shelf}. */
@@ -78,6 +76,15 @@ public final class Dimensions {
         if (seen) paper.fillCircle(point.x(), point.y(), 0.6, Ink.BLACK);
         else paper.circle(point.x(), point.y(), 0.8, new Pen(LINE, Ink.BLACK));
         number(paper, centre, number);
+    }
+
+    /** Words about a place, bare, centred at a point of the margin, with a leader to a dot on the thing. */
+    public static void words(Pencil paper, Vec2 point, Vec2 centre, String words) {
+        double side = Math.signum(point.x() - centre.x()),
+                from = centre.x() + side * (Typeface.width(words, Letter.LABEL) / 2 + 0.8);
+        paper.line(from, centre.y(), point.x(), point.y(), new Pen(LINE, Ink.BLACK));
+        paper.fillCircle(point.x(), point.y(), 0.6, Ink.BLACK);
+        paper.textCentred(centre.x(), centre.y(), words, Letter.LABEL.middle());
     }
 
     /** A number in a circle. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import shotwright.geom.Vec2;
+import shotwright.measure.LengthUnit;
 
 /**
  * The table "draft by face": a bar for the draft a group of faces has, a heavy tick for what is asked, dashed for what is missing. The
@@ -36,20 +37,23 @@ public final class DraftBars {
         return HEAD + ROW * rows + 2;
     }
 
-    public static Drawing drawing(List<Row> rows, double width) {
+    /** The table; depths stand in a unit. */
+    public static Drawing drawing(List<Row> rows, double width, LengthUnit unit) {
         Pencil p = Pencil.on(width, height(rows.size()));
         double left = 68, right = width - 42;
         if (right - left < 20) throw new IllegalArgumentException("width: " + width + " mm is too narrow");
         double most = rows.stream().mapToDouble(Row::askedDeg).max().orElse(1) * 1.5;
         Axis axis = new Axis("", 0, Math.max(0.5, Math.ceil(most * 2 - 1e-9) / 2), false);
-        head(p, axis, left, right, HEAD + ROW * rows.size());
-        for (int i = 0; i < rows.size(); i++) row(p, rows.get(i), axis, left, right, HEAD + ROW * (i + 0.5));
+        head(p, axis, left, right, HEAD + ROW * rows.size(), unit);
+        for (int i = 0; i < rows.size(); i++) row(p, rows.get(i), axis, left, right, HEAD + ROW * (i + 0.5), unit);
         return p.drawing("Draft by face, degrees");
     }
 
-    private static void head(Pencil p, Axis axis, double left, double right, double bottom) {
+    private static void head(Pencil p, Axis axis, double left, double right, double bottom, LengthUnit unit) {
         Letter small = Letter.SMALL;
-        p.text(0, 4, "faces", small).text(46, 4, "count", small.end()).text(60, 4, "mm deep", small.end());
+        p.text(0, 4, "faces", small)
+                .text(46, 4, "count", small.end())
+                .text(60, 4, unit.symbol() + " deep", small.end());
         for (double t : axis.ticks((int) ((right - left) / 16))) {
             double x = left + (right - left) * axis.share(t);
             p.text(x, 4, axis.figure(t) + "°", small.middle());
@@ -58,11 +62,15 @@ public final class DraftBars {
         p.text(right + 16, 4, "has", small.end()).text(right + 30, 4, "asked", small.end());
     }
 
-    private static void row(Pencil p, Row r, Axis axis, double left, double right, double y) {
+    private static void row(Pencil p, Row r, Axis axis, double left, double right, double y, LengthUnit unit) {
         Letter plain = Letter.LABEL, figure = plain.end();
         double base = y + plain.capital() / 2;
         p.text(0, base, r.faces(), plain).text(46, base, Integer.toString(r.count()), figure);
-        p.text(60, base, String.format(Locale.ROOT, "%.1f", r.deepMm()), figure);
+        p.text(
+                60,
+                base,
+                String.format(Locale.ROOT, unit == LengthUnit.MM ? "%.1f" : "%.2f", r.deepMm() / unit.mm()),
+                figure);
         double zero = left, has = place(axis, left, right, r.hasDeg()), asked = place(axis, left, right, r.askedDeg());
         boolean undercut = r.hasDeg() < 0, beyond = r.hasDeg() > axis.to(), none = has - zero < 0.05;
         if (r.isShort()) p.box(has, y - 1.7, asked - has, 3.4, new Pen(0.25, Ink.BLACK).dashed(0.9, 0.7));

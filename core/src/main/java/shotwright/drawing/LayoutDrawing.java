@@ -1,7 +1,9 @@
 package shotwright.drawing;
 
 import java.awt.geom.Arc2D;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import shotwright.geom.Vec2;
 import shotwright.region.Region;
 
@@ -10,7 +12,10 @@ import shotwright.region.Region;
  * Each kind has its own form, so that none is told by tone alone.
  */
 public final class LayoutDrawing {
+    private static final double KEY = 9;
+
     private final TechnicalView view = new TechnicalView();
+    private final Set<Kind> kinds = EnumSet.noneOf(Kind.class);
 
     /** The block from corner to corner. */
     public LayoutDrawing block(Vec2 low, Vec2 high) {
@@ -26,40 +31,49 @@ public final class LayoutDrawing {
 
     /** Runner, sprue or gate: what plastic flows through, darker than the metal. */
     public LayoutDrawing feed(Region area) {
+        kinds.add(Kind.FEED);
         view.area(area, Ink.METAL_DARK, Texture.NONE, Pen.THIN);
+        return this;
+    }
+
+    /** Runner or gate that is cut into the other half: dashed. */
+    public LayoutDrawing across(Region area) {
+        kinds.add(Kind.ACROSS);
+        view.area(area, -1, Texture.NONE, Pen.HIDDEN);
         return this;
     }
 
     /** A vent: pale, with a centre line. */
     public LayoutDrawing vent(Region area, Vec2 from, Vec2 to) {
+        kinds.add(Kind.VENT);
         view.area(area, Ink.METAL_B, Texture.NONE, Pen.THIN).row(List.of(from, to), Pen.CENTRE);
         return this;
     }
 
     /** A dowel: quarters black and white. */
     public LayoutDrawing dowel(Vec2 at, double diameter) {
-        double r = diameter / 2;
-        view.circle(at, diameter, Ink.PAPER, Pen.THIN, true).draw(p -> {
-            for (int start = 0; start < 360; start += 180)
-                p.fill(new Arc2D.Double(at.x() - r, at.y() - r, 2 * r, 2 * r, start, 90, Arc2D.PIE), Ink.BLACK);
-        });
+        kinds.add(Kind.DOWEL);
+        view.circle(at, diameter, Ink.PAPER, Pen.THIN, true).draw(p -> quarters(p, at.x(), at.y(), diameter / 2));
         return this;
     }
 
     /** A screw: hole with its head or thread dashed round it. */
     public LayoutDrawing screw(Vec2 at, double holeDiameter, double headDiameter) {
+        kinds.add(Kind.SCREW);
         view.circle(at, holeDiameter, Ink.PAPER, Pen.THIN, true).circle(at, headDiameter, -1, Pen.HIDDEN, false);
         return this;
     }
 
     /** A release pin. */
     public LayoutDrawing pin(Vec2 at, double diameter) {
+        kinds.add(Kind.PIN);
         view.circle(at, diameter, Ink.METAL_DARK, Pen.THIN, true);
         return this;
     }
 
     /** Where the nozzle meets the mold. */
     public LayoutDrawing nozzle(Vec2 at, double diameter) {
+        kinds.add(Kind.NOZZLE);
         view.circle(at, diameter, Ink.PAPER, Pen.THICK, true);
         return this;
     }
@@ -98,17 +112,58 @@ public final class LayoutDrawing {
         return this;
     }
 
-    public LayoutDrawing note(Vec2 at, Vec2 offsetOnPaper, String text) {
-        view.note(at, offsetOnPaper, text);
+    public LayoutDrawing note(Vec2 at, String text) {
+        view.note(at, text);
         return this;
     }
 
-    /** For what else must be drawn. */
-    public TechnicalView view() {
-        return view;
+    /** The drawing with its caption and, below, a sample of every kind that is in it with its word. */
+    public Drawing drawing(String caption, double width, double height) {
+        Pencil paper = Pencil.on(width, height);
+        view.draw(paper, 0, 0, width, height - KEY, caption);
+        double x = 4;
+        for (Kind k : kinds) {
+            k.sample.draw(paper, x, height - KEY / 2);
+            paper.textCentred(x + 7.5, height - KEY / 2, k.word, Letter.SMALL);
+            x += 11.5 + Typeface.width(k.word, Letter.SMALL);
+        }
+        return paper.drawing(caption);
     }
 
-    public Drawing drawing(String caption, double width, double height) {
-        return view.drawing(caption, width, height);
+    private interface Sample {
+        void draw(Pencil paper, double x, double y);
+    }
+
+    /** What a form means. */
+    private enum Kind {
+        FEED("runner, gate", (p, x, y) -> p.fillBox(x, y - 1.4, 6, 2.8, Ink.METAL_DARK)
+                .box(x, y - 1.4, 6, 2.8, Pen.THIN)),
+        ACROSS("in the other half", (p, x, y) -> p.box(x, y - 1.4, 6, 2.8, Pen.HIDDEN)),
+        VENT("vent", (p, x, y) -> p.fillBox(x, y - 1.4, 6, 2.8, Ink.METAL_B)
+                .box(x, y - 1.4, 6, 2.8, Pen.THIN)
+                .line(x, y, x + 6, y, Pen.CENTRE)),
+        DOWEL("dowel", (p, x, y) -> {
+            p.fillCircle(x + 3, y, 1.6, Ink.PAPER);
+            quarters(p, x + 3, y, 1.6);
+            p.circle(x + 3, y, 1.6, Pen.THIN);
+        }),
+        SCREW("screw", (p, x, y) -> p.circle(x + 3, y, 0.9, Pen.THIN).circle(x + 3, y, 1.8, Pen.HIDDEN)),
+        PIN("pin", (p, x, y) -> p.fillCircle(x + 3, y, 1.4, Ink.METAL_DARK)
+                .circle(x + 3, y, 1.4, Pen.THIN)
+                .centre(x + 3, y, 1.4)),
+        NOZZLE("nozzle", (p, x, y) -> p.fillCircle(x + 3, y, 1.3, Ink.PAPER).circle(x + 3, y, 1.3, Pen.THICK));
+
+        private final String word;
+        private final Sample sample;
+
+        Kind(String word, Sample sample) {
+            this.word = word;
+            this.sample = sample;
+        }
+    }
+
+    private static void quarters(Pencil p, double x, double y, double r) {
+        for (int start = 0; start < 360; start += 180)
+            p.fill(new Arc2D.Double(x - r, y - r, 2 * r, 2 * r, start, 90, Arc2D.PIE), Ink.BLACK);
     }
 }

@@ -80,7 +80,8 @@ public record Legend(
         for (int i = 0; i < steps; i++) {
             double a = x + width * i / steps;
             double share = scale.bands() > 1 ? (double) i / (steps - 1) : (i + 0.5) / steps;
-            paper.fillBox(a, bar, x + width - a, BAR, scale.map().at(share));
+            paper.fillBox(a, bar, x + width - a, BAR, scale.map().at(scale.bands() == 1 ? 0.5 : share));
+            if (scale.bands() > 0 && i > 0) paper.line(a, bar, a, bar + BAR, Pen.THIN);
         }
         paper.box(x, bar, width, BAR, Pen.THIN);
         for (double t : ticks) {
@@ -127,10 +128,11 @@ public record Legend(
     }
 
     private double place(double value) {
-        return new ColourScale(scale.map(), scale.values(), scale.shares(), 0).share(value);
+        return scale.plain(value);
     }
 
-    private String figure(double v) {
+    /** A value as it stands below the bar. */
+    String figure(double v) {
         return String.format(java.util.Locale.ROOT, "%." + decimals + "f", v).replace('-', '−');
     }
 }

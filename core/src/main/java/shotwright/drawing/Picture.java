@@ -3,6 +3,7 @@ package shotwright.drawing;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -23,6 +24,7 @@ public final class Picture {
     private final Projection projection;
     private final Raster raster;
     private final double line;
+    private @Nullable Bands bands;
 
     private Picture(Scene scene, Projection projection, Raster raster, double line) {
         this.scene = scene;
@@ -77,12 +79,18 @@ public final class Picture {
     private void draw(Projection fine, List<Section> cuts) {
         Light light = new Light(fine);
         List<Creases> creases = new ArrayList<>();
+        ColourScale scale = bandedScale();
+        if (scale != null) raster.mapped();
         for (Body b : scene.bodies()) {
             Creases c = new Creases(b.mesh());
             creases.add(c);
             facets(b, c, fine, light);
         }
         for (int i = 0; i < cuts.size(); i++) cap(scene.bodies().get(i), cuts.get(i), fine);
+        if (scale != null) {
+            bands = new Bands(raster, scale);
+            bands.lines(0.7 * line, Ink.BLACK);
+        }
         Outliner outliner = new Outliner(raster);
         for (int i = 0; i < creases.size(); i++)
             edges(
@@ -91,6 +99,18 @@ public final class Picture {
                     (p, q) -> outliner.edge(at(p, fine), at(q, fine), line, Ink.BLACK));
         outliner.outlines(2 * line, 1.3 * line, Ink.BLACK);
         for (Section s : cuts) border(s, fine, outliner);
+    }
+
+    /** The scale of the first body whose map has bands. */
+    private @Nullable ColourScale bandedScale() {
+        for (Body b : scene.bodies())
+            if (b.paint() instanceof FacetPaint.ByCorner c && c.scale().bands() > 0) return c.scale();
+        return null;
+    }
+
+    /** Where the bands of a map are seen; empty without such a map. */
+    List<Bands.Place> bandPlaces(double room, double apart, int most) {
+        return bands == null ? List.of() : bands.places(room, apart, most);
     }
 
     private void facets(Body body, Creases creases, Projection fine, Light light) {
@@ -118,7 +138,7 @@ public final class Picture {
                 double cosine = creases.along(f, k, light.direction()) * (away ? -1 : 1);
                 c[k][3] = plain ? Light.plain(cosine) : Light.mapped(cosine);
                 if (away) c[k][3] *= 0.85;
-                c[k][4] = paint instanceof FacetPaint.ByCorner b ? b.values()[3 * f + k] : 0;
+                c[k][4] = paint instanceof FacetPaint.ByCorner b ? b.values()[3 * f + k] : Double.NaN;
             }
             Raster.Colouring colouring = colouring(paint, f);
             if (cut == null) raster.triangle(c[0], c[1], c[2], colouring);
@@ -183,7 +203,7 @@ public final class Picture {
 
     private static double[] corner(Section cut, Vec2 p, Projection fine, double lift) {
         Vec3 q = cut.inSpace(p);
-        return new double[] {fine.x(q), fine.y(q), fine.depth(q) + lift, 1, 0};
+        return new double[] {fine.x(q), fine.y(q), fine.depth(q) + lift, 1, Double.NaN};
     }
 
     private void border(Section cut, Projection fine, Outliner outliner) {

@@ -31,7 +31,8 @@ final class PictureSheet {
     private Drawing draw() {
         double w = paper.width(), h = paper.height(), high = h - foot;
         if (high < 15) throw new IllegalArgumentException("height: " + h + " mm leaves no room above the legend");
-        double k = dpi / 25.4, side = scene.callouts().isEmpty() ? 6 : 16, edge = 5;
+        boolean banded = scene.legend().map(l -> l.scale().bands() > 0).orElse(false);
+        double k = dpi / 25.4, side = scene.callouts().isEmpty() && !banded ? 6 : 16, edge = 5;
         int pw = (int) Math.round(w * k), ph = (int) Math.round(high * k);
         double line = 0.25 * k * Math.clamp(w / 80, 0.5, 1);
         Picture p = Picture.render(scene, pw, ph, side * k, edge * k, (w - 2 * side) * k, (high - 2 * edge) * k, line);
@@ -41,9 +42,10 @@ final class PictureSheet {
         Vec2 corner = freeCorner(image, w, high, k);
         opening(corner.x(), corner.y());
         callouts(p, w, high, k, corner);
+        if (banded) scene.legend().ifPresent(l -> readings(p, l, w, high, k, corner));
         String caption = scene.caption().isEmpty() ? scene.view().name() : scene.caption();
         double base = high + 5;
-        double scaleRight = scale(p.projection().scale() * 25.4 / dpi, w - 4, base);
+        double scaleRight = scale(p.projection().scale() / k, w - 4, base);
         paper.text(4, base, shortened(caption, scaleRight - 8), Letter.SMALL.in(Ink.GREY));
         scene.legend().ifPresent(l -> l.draw(paper, 5, high + 8, Math.min(w - 10, 92)));
         return paper.drawing(caption);
@@ -93,12 +95,15 @@ final class PictureSheet {
         paper.text(x + 2, y + 7, "opens", small);
     }
 
-    /** A bar of a round length; gives where it begins. */
+    /** A bar of a round length in the unit of the scene; gives where it begins. */
     private double scale(double mmOnPaperPerMm, double right, double base) {
-        double wish = 24 / mmOnPaperPerMm, ten = Math.pow(10, Math.floor(Math.log10(wish)));
+        double perUnit = mmOnPaperPerMm * scene.unit().mm();
+        double wish = 24 / perUnit, ten = Math.pow(10, Math.floor(Math.log10(wish)));
         double length = wish >= 5 * ten ? 5 * ten : wish >= 2 * ten ? 2 * ten : ten;
-        double bar = length * mmOnPaperPerMm;
-        String text = (length >= 1 ? String.format(Locale.ROOT, "%.0f", length) : Double.toString(length)) + " mm";
+        double bar = length * perUnit;
+        int decimals = (int) Math.max(0, -Math.floor(Math.log10(length) + 1e-9));
+        String text = String.format(Locale.ROOT, "%." + decimals + "f ", length)
+                + scene.unit().symbol();
         double from = right - Typeface.width(text, Letter.SMALL) - 1.5 - bar, y = base - 1;
         paper.line(from, y, from + bar, y, new Pen(0.5, Ink.BLACK));
         paper.line(from, y - 1.2, from, y + 1.2, Pen.THIN);
@@ -107,14 +112,38 @@ final class PictureSheet {
         return from;
     }
 
-    private record Placed(Callout callout, Vec2 point, boolean seen) {}
+    /** Writes what a map says: on the surface where a band has room, else in the margin with a leader. */
+    private void readings(Picture p, Legend legend, double w, double high, double k, Vec2 corner) {
+        double half = Typeface.width("< " + legend.figure(legend.scale().from()), Letter.SMALL) / 2;
+        List<Placed> outside = new ArrayList<>();
+        for (Bands.Place b : p.bandPlaces(half * k, 40 * k, 3)) {
+            Vec2 at = new Vec2((b.x() + 0.5) / k, (b.y() + 0.5) / k);
+            double least = legend.scale().from();
+            String text = b.value() < least ? "< " + legend.figure(least) : legend.figure(b.value());
+            int ground = legend.scale().rgb(b.value());
+            if (b.room() >= half * k)
+                paper.textCentred(at.x(), at.y(), text, Letter.SMALL.middle().in(Ink.readableOn(ground)));
+            else if (b.room() > 0.25 * k) outside.add(new Placed(text, "", false, at, true));
+        }
+        margins(outside, w, high, corner);
+    }
+
+    /** Words in a circle or bare, and the place on the picture they belong to. */
+    private record Placed(String words, String target, boolean circle, Vec2 point, boolean seen) {}
 
     private void callouts(Picture p, double w, double high, double k, Vec2 corner) {
+        List<Placed> all = new ArrayList<>();
+        for (Callout c : scene.callouts()) {
+            Vec2 at = p.projection().onPicture(c.at()).times(1 / k);
+            all.add(new Placed(c.number(), c.target(), true, at, p.sees(c.at())));
+        }
+        margins(all, w, high, corner);
+    }
+
+    /** Shares words out to the two margins, the outermost first. */
+    private void margins(List<Placed> all, double w, double high, Vec2 corner) {
         List<Placed> left = new ArrayList<>(), right = new ArrayList<>();
         int most = (int) Math.max(1, Math.floor((high - 18) / STEP));
-        List<Placed> all = new ArrayList<>();
-        for (Callout c : scene.callouts())
-            all.add(new Placed(c, p.projection().onPicture(c.at()).times(1 / k), p.sees(c.at())));
         all.sort(Comparator.comparingDouble(q -> -Math.abs(q.point().x() - w / 2)));
         for (Placed q : all) {
             boolean toLeft = q.point().x() < w / 2;
@@ -126,7 +155,7 @@ final class PictureSheet {
         column(right, w - 6, above && !atLeft ? 17 : 6, above || atLeft ? high - 4 : high - 18);
     }
 
-    /** Spreads circles along a margin in the order of what they point at, each as near to its own height as the others allow. */
+    /** Spreads words along a margin in the order of what they point at, each as near to its own height as the others allow. */
     private void column(List<Placed> side, double x, double top, double bottom) {
         side.sort(Comparator.comparingDouble(q -> q.point().y()));
         List<Double> wanted = side.stream().map(q -> q.point().y() - 3).toList();
@@ -134,10 +163,15 @@ final class PictureSheet {
         uncross(side, x, y);
         for (int i = 0; i < y.length; i++) {
             Placed q = side.get(i);
-            Vec2 centre = new Vec2(x, y[i]);
-            if (q.callout().target().isEmpty()) balloon(paper, q, centre);
-            else paper.link(q.callout().target(), inside -> balloon(inside, q, centre));
+            Vec2 at = new Vec2(x, y[i]);
+            if (q.target().isEmpty()) set(paper, q, at);
+            else paper.link(q.target(), inside -> set(inside, q, at));
         }
+    }
+
+    private static void set(Pencil on, Placed q, Vec2 at) {
+        if (q.circle()) Dimensions.balloon(on, q.point(), at, q.words(), q.seen());
+        else Dimensions.words(on, q.point(), at, q.words());
     }
 
     /** Swaps circles whose leaders cross; each swap makes the leaders shorter together, so this ends. */
@@ -156,9 +190,5 @@ final class PictureSheet {
                 }
             }
         }
-    }
-
-    private static void balloon(Pencil on, Placed q, Vec2 centre) {
-        Dimensions.balloon(on, q.point(), centre, q.callout().number(), q.seen());
     }
 }

@@ -1,6 +1,7 @@
 package shotwright.drawing;
 
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -58,7 +59,7 @@ public final class Plot {
         return this;
     }
 
-    /** A value not to be passed. */
+    /** A value not to be passed; when it lies above the picture its words stand over it with an arrow. */
     public Plot limit(double at, String words) {
         limits.add(new Limit(at, words, new Pen(0.6, Ink.BLACK)));
         return this;
@@ -176,10 +177,35 @@ public final class Plot {
 
     private void limit(Pencil paper, Frame f, Limit l) {
         double py = f.y(y, l.y());
-        if (py < f.top() - 1e-6 || py > f.bottom() + 1e-6) return;
+        if (py > f.bottom() + 1e-6) return;
+        if (py < f.top() - 1e-6) {
+            double wide = Typeface.width(l.words(), Letter.SMALL);
+            paper.text(f.right(), f.top() - 2, l.words(), Letter.SMALL.end().in(Ink.BLACK));
+            paper.line(f.right() - wide - 2.5, f.top() - 1.6, f.right() - wide - 2.5, f.top() - 4, l.pen());
+            paper.arrowHead(f.right() - wide - 2.5, f.top() - 6.2, 0, -1, 2.5, Ink.BLACK);
+            return;
+        }
         paper.line(f.left(), py, f.right(), py, l.pen());
         double base = py - f.top() < 4 ? py + 3.6 : py - 1;
-        paper.text(f.right(), base, l.words(), Letter.SMALL.end().in(Ink.BLACK));
+        double wide = Typeface.width(l.words(), Letter.SMALL);
+        if (passes(f, f.right() - wide, f.right(), base - 3.5, base + 2)) paper.text(f.left() + 1, base, l.words(), Letter.SMALL.in(Ink.BLACK));
+        else paper.text(f.right(), base, l.words(), Letter.SMALL.end().in(Ink.BLACK));
+    }
+
+    /** Whether a curve or the edge of a band runs through a rectangle of the paper. */
+    private boolean passes(Frame f, double left, double right, double top, double bottom) {
+        return series.stream().anyMatch(s -> passes(f, s.x(), s.y(), left, right, top, bottom))
+                || bands.stream().anyMatch(b -> passes(f, b.x(), b.low(), left, right, top, bottom))
+                || bands.stream().anyMatch(b -> passes(f, b.x(), b.high(), left, right, top, bottom));
+    }
+
+    private boolean passes(Frame f, double[] xs, double[] ys, double left, double right, double top, double bottom) {
+        Rectangle2D box = new Rectangle2D.Double(left, top, right - left, bottom - top);
+        for (int i = 1; i < xs.length; i++) {
+            Vec2 a = inside(f, xs[i - 1], ys[i - 1]), b = inside(f, xs[i], ys[i]);
+            if (box.intersectsLine(a.x(), a.y(), b.x(), b.y())) return true;
+        }
+        return false;
     }
 
     private void upright(Pencil paper, Frame f, Upright u) {
@@ -227,7 +253,10 @@ public final class Plot {
         paper.circle(at.x(), at.y(), 0.9, new Pen(0.35, Ink.BLACK));
         Letter letter = p.filled() ? Letter.SMALL.heavy().in(Ink.BLACK) : Letter.SMALL.in(Ink.BLACK);
         boolean room = at.x() + 2 + Typeface.width(p.words(), letter) < f.right() + 2;
-        paper.text(at.x() + (room ? 1.6 : -1.6), at.y() - 1.6, p.words(), room ? letter : letter.end());
+        double wide = Typeface.width(p.words(), letter), left = room ? at.x() + 1.6 : at.x() - 1.6 - wide;
+        boolean under = passes(f, left, left + wide, at.y() - 4.2, at.y() - 1.2)
+                && !passes(f, left, left + wide, at.y() + 1.8, at.y() + 4.8);
+        paper.text(left, at.y() + (under ? 4.4 : -1.6), p.words(), letter);
     }
 
     /** A number to two or three figures for words beside a point. */

@@ -23,6 +23,9 @@ final class Raster {
 
     final float[] slopeY;
 
+    /** What a map says at a fine pixel, NaN where there is no map; empty until {@link #mapped} is called. */
+    float[] value = new float[0];
+
     Raster(int pictureWidth, int pictureHeight, int fine, int ground) {
         this.width = pictureWidth * fine;
         this.height = pictureHeight * fine;
@@ -33,6 +36,13 @@ final class Raster {
         slopeY = new float[width * height];
         Arrays.fill(depth, NOTHING);
         Arrays.fill(rgb, ground);
+    }
+
+    /** Keeps the values of maps from now on. */
+    void mapped() {
+        if (value.length > 0) return;
+        value = new float[width * height];
+        Arrays.fill(value, Float.NaN);
     }
 
     /** Gives the colour of a fine pixel from the straight-line values between the corners. */
@@ -83,8 +93,9 @@ final class Raster {
                 depth[p] = (float) z;
                 slopeX[p] = (float) gx[0];
                 slopeY[p] = (float) gy[0];
-                double shade = a[3] + gx[1] * dx + gy[1] * dy, value = a[4] + gx[2] * dx + gy[2] * dy;
-                rgb[p] = colouring.rgb(i, j, shade, value);
+                double shade = a[3] + gx[1] * dx + gy[1] * dy, v = a[4] + gx[2] * dx + gy[2] * dy;
+                rgb[p] = colouring.rgb(i, j, shade, v);
+                if (value.length > 0) value[p] = (float) v;
             }
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import shotwright.geom.Plane;
 import shotwright.geom.Vec3;
+import shotwright.measure.LengthUnit;
 
 /**
  * What a picture shows.
@@ -16,6 +17,7 @@ import shotwright.geom.Vec3;
  * @param legend of the map on a body
  * @param caption said below; the view's name when empty
  * @param ground colour behind everything
+ * @param unit of the scale bar
  */
 public record Scene(
         List<Body> bodies,
@@ -24,7 +26,8 @@ public record Scene(
         List<Callout> callouts,
         Optional<Legend> legend,
         String caption,
-        int ground) {
+        int ground,
+        LengthUnit unit) {
     public Scene {
         bodies = List.copyOf(bodies);
         callouts = List.copyOf(callouts);
@@ -34,26 +37,34 @@ public record Scene(
 
     /** Bodies in the first view on the bench. */
     public static Scene of(Body... bodies) {
-        return new Scene(List.of(bodies), View.first(), Optional.empty(), List.of(), Optional.empty(), "", Ink.BENCH);
+        return new Scene(
+                List.of(bodies),
+                View.first(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                "",
+                Ink.BENCH,
+                LengthUnit.MM);
     }
 
     public Scene from(View other) {
-        return new Scene(bodies, other, cut, callouts, legend, caption, ground);
+        return new Scene(bodies, other, cut, callouts, legend, caption, ground, unit);
     }
 
     /** What lies in front of the plane is taken away. */
     public Scene cutBy(Plane plane) {
-        return new Scene(bodies, view, Optional.of(plane), callouts, legend, caption, ground);
+        return new Scene(bodies, view, Optional.of(plane), callouts, legend, caption, ground, unit);
     }
 
     public Scene with(Legend other) {
-        return new Scene(bodies, view, cut, callouts, Optional.of(other), caption, ground);
+        return new Scene(bodies, view, cut, callouts, Optional.of(other), caption, ground, unit);
     }
 
     public Scene with(List<Callout> more) {
         List<Callout> all = new ArrayList<>(callouts);
         all.addAll(more);
-        return new Scene(bodies, view, cut, all, legend, caption, ground);
+        return new Scene(bodies, view, cut, all, legend, caption, ground, unit);
     }
 
     public Scene with(int number, Vec3 at) {
@@ -61,11 +72,16 @@ public record Scene(
     }
 
     public Scene captioned(String words) {
-        return new Scene(bodies, view, cut, callouts, legend, words, ground);
+        return new Scene(bodies, view, cut, callouts, legend, words, ground, unit);
+    }
+
+    /** With its scale bar in a unit. */
+    public Scene in(LengthUnit other) {
+        return new Scene(bodies, view, cut, callouts, legend, caption, ground, other);
     }
 
     /** On another ground, for example {@link Ink#PAPER} for print. */
     public Scene on(int rgb) {
-        return new Scene(bodies, view, cut, callouts, legend, caption, rgb);
+        return new Scene(bodies, view, cut, callouts, legend, caption, rgb, unit);
     }
 }

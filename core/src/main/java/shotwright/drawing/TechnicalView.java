@@ -1,7 +1,10 @@
 package shotwright.drawing;
 
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import shotwright.geom.Plane;
@@ -32,6 +35,7 @@ public final class TechnicalView {
     private final List<Layer> layers = new ArrayList<>();
     private final List<Size> sizes = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
+    private final List<Shape> obstacles = new ArrayList<>();
     private final List<Balloon> balloons = new ArrayList<>();
     private final double[] reserved = new double[Side.values().length];
     private Vec2 low = new Vec2(Double.MAX_VALUE, Double.MAX_VALUE);
@@ -43,7 +47,7 @@ public final class TechnicalView {
 
     private record Size(Side side, int level, Vec2 a, Vec2 b, String text) {}
 
-    private record Note(Vec2 at, Vec2 offset, String text) {}
+    private record Note(Vec2 at, String text) {}
 
     private record Balloon(String number, Vec2 at, String target) {}
 
@@ -95,6 +99,7 @@ public final class TechnicalView {
         take(region.min());
         take(region.max());
         Shape shape = path(region);
+        obstacles.add(shape);
         layers.add(part -> {
             if (rgb >= 0) part.fill(shape, rgb);
             if (texture == Texture.HATCH_A || texture == Texture.HATCH_B)
@@ -129,6 +134,7 @@ public final class TechnicalView {
         double r = diameter / 2;
         take(centre.plus(new Vec2(r, r)));
         take(centre.minus(new Vec2(r, r)));
+        obstacles.add(new Ellipse2D.Double(centre.x() - r, centre.y() - r, diameter, diameter));
         layers.add(part -> {
             if (rgb >= 0) part.fillCircle(centre.x(), centre.y(), r, rgb);
             part.circle(centre.x(), centre.y(), r, pen);
@@ -163,10 +169,19 @@ public final class TechnicalView {
         return this;
     }
 
-    /** A word with a leader, its shelf away from the point by paper millimetres (x right, y down). */
-    public TechnicalView note(Vec2 at, Vec2 offsetOnPaper, String text) {
-        notes.add(new Note(at, offsetOnPaper, text));
+    /** A word with a leader to a point; it stands where it covers least of what is drawn. */
+    public TechnicalView note(Vec2 at, String text) {
+        notes.add(new Note(at, text));
         return this;
+    }
+
+    /** A name left of the view at a height of it. */
+    public TechnicalView name(String text, double y) {
+        reserve(Side.LEFT, 8);
+        return draw(p -> {
+            Vec2 at = p.onPaper(low.x(), y);
+            p.paper().textCentred(at.x() - 6, at.y(), text, Letter.NAME);
+        });
     }
 
     public TechnicalView number(int number, Vec2 at) {
@@ -208,14 +223,21 @@ public final class TechnicalView {
         layers.forEach(l -> l.draw(part));
         Frame f = new Frame(part.onPaper(low.x(), high.y()), part.onPaper(high.x(), low.y()));
         sizes.forEach(s -> size(paper, part, f, s));
-        for (Note n : notes) {
-            Vec2 p = part.onPaper(n.at().x(), n.at().y());
-            Dimensions.note(paper, p, p.plus(n.offset()), n.text());
-        }
+        notes(paper, px, py, scale, new Rectangle2D.Double(x, y, width, height));
         balloons(paper, part, f, x, x + width);
         double foot = f.low().y() + margin(Side.BELOW) + 3.5;
         paper.text((f.high().x() + f.low().x()) / 2, foot, caption, Letter.SMALL.middle());
         return scale;
+    }
+
+    private void notes(Pencil paper, double px, double py, double scale, Rectangle2D sheet) {
+        AffineTransform place = new AffineTransform(scale, 0, 0, -scale, px, py);
+        NotePlaces places = new NotePlaces(
+                sheet, obstacles.stream().map(place::createTransformedShape).toList());
+        for (Note n : notes) {
+            Vec2 p = new Vec2(px + scale * n.at().x(), py - scale * n.at().y());
+            Dimensions.note(paper, p, places.shelf(p, Typeface.width(n.text(), Letter.LABEL) + 1), n.text());
+        }
     }
 
     /** Upper left and lower right of the view on paper. */

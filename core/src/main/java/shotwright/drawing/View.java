@@ -59,7 +59,7 @@ public record View(String name, Vec3 up, double turnDeg, double raiseDeg) {
     }
 
     /** Direction from the part to the eye. */
-    Vec3 toEye() {
+    public Vec3 toEye() {
         double e = Math.toRadians(raiseDeg);
         Vec3 front = right().cross(up);
         return front.times(Math.cos(e)).plus(up.times(Math.sin(e)));

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import shotwright.cool.CoolResult;
 import shotwright.drawing.Axis;
@@ -12,6 +13,8 @@ import shotwright.drawing.Drawing;
 import shotwright.drawing.Plot;
 import shotwright.fill.FillResult;
 import shotwright.job.JobResult;
+import shotwright.measure.Band;
+import shotwright.measure.Units;
 import shotwright.quote.QuoteResult;
 import shotwright.sizing.ClampWay;
 import shotwright.sizing.SizingResult;
@@ -24,78 +27,82 @@ final class ChartPictures {
     private ChartPictures() {}
 
     static void add(Map<String, Pictures.Draws> to, JobResult job) {
+        boolean inch = job.inch();
         SizingResult sizing = job.sizing();
-        if (sizing != null) to.put("30-clamp", () -> clamp(sizing));
+        if (sizing != null) to.put("30-clamp", () -> clamp(sizing, inch));
         FillResult fill = job.fill();
-        if (fill != null && fill.scan().size() > 1) to.put("60-pressure", () -> pressure(fill));
+        if (fill != null && fill.scan().size() > 1) to.put("60-pressure", () -> pressure(fill, inch));
         CoolResult cool = job.cool();
-        if (cool != null && cool.moldByShotC().size() > 1) to.put("70-mold-temperature", () -> mold(cool));
+        if (cool != null && cool.moldByShotC().size() > 1) to.put("70-mold-temperature", () -> mold(cool, inch));
         QuoteResult quote = job.quote();
         if (quote != null && quote.perPart().size() > 1) to.put("90-price", () -> price(quote));
     }
 
-    static Drawing clamp(SizingResult sizing) {
-        BandBars bars = new BandBars("clamp, kN");
+    static Drawing clamp(SizingResult sizing, boolean inch) {
+        String unit = inch ? "short tons" : "kN";
+        DoubleUnaryOperator in = inch ? Units::knToShortTons : DoubleUnaryOperator.identity();
+        BandBars bars = new BandBars("clamp, " + unit);
         for (ClampWay w : sizing.clamp().ways()) {
-            String basis = Numbers.figures(w.clampKn().low(), 3) + " to "
-                    + Numbers.figures(w.clampKn().high(), 3) + " kN";
-            bars.estimate(w.name(), basis, w.clampKn());
+            Band b = w.clampKn().times(in.applyAsDouble(1));
+            String low = Numbers.figures(b.low(), 3), high = Numbers.figures(b.high(), 3);
+            bars.estimate(w.name(), (low.equals(high) ? low : low + " to " + high) + " " + unit, b);
         }
-        double holds = sizing.press().usableKn(), plate = sizing.press().nameplateKn();
+        double holds = in.applyAsDouble(sizing.press().usableKn());
+        double plate = in.applyAsDouble(sizing.press().nameplateKn());
         bars.limit(holds, "press holds");
         if (plate > 1.15 * holds) bars.level(plate, "nameplate");
         return bars.drawing("Clamp needed against what the press holds", WIDE);
     }
 
-    static Drawing pressure(FillResult fill) {
+    static Drawing pressure(FillResult fill, boolean inch) {
+        DoubleUnaryOperator in = inch ? Units::mpaToPsi : DoubleUnaryOperator.identity();
+        String unit = inch ? "psi" : "MPa";
         List<FillResult.ScanPoint> scan = fill.scan().stream()
                 .sorted(Comparator.comparingDouble(FillResult.ScanPoint::timeS))
                 .toList();
         double[] t = scan.stream().mapToDouble(FillResult.ScanPoint::timeS).toArray();
-        double[] p =
-                scan.stream().mapToDouble(FillResult.ScanPoint::pressureMpa).toArray();
-        double peak = Math.max(1e-9, fill.pressurePeakMpa());
-        double down = fill.pressureBandMpa().low() / peak,
-                up = fill.pressureBandMpa().high() / peak;
-        double[] low = new double[p.length], high = new double[p.length];
-        double most = fill.pressureAvailableMpa();
-        for (int i = 0; i < p.length; i++) {
-            low[i] = p[i] * down;
-            high[i] = p[i] * up;
-            most = Math.max(most, high[i]);
-        }
-        // steep ends of the scan would press the curve flat
-        double top = Math.min(
-                most,
-                2 * Math.max(fill.pressureAvailableMpa(), fill.pressureBandMpa().high()));
-        for (int i = 0; i < p.length; i++) {
-            high[i] = Math.min(top, high[i]);
-            low[i] = Math.min(top, low[i]);
-            p[i] = Math.min(top, p[i]);
-        }
+        double[] p = scan.stream()
+                .mapToDouble(FillResult.ScanPoint::pressureMpa)
+                .map(in)
+                .toArray();
+        double peak = Math.max(1e-9, in.applyAsDouble(fill.pressurePeakMpa()));
+        Band band = fill.pressureBandMpa().times(in.applyAsDouble(1));
+        double[] low = Arrays.stream(p).map(v -> v * band.low() / peak).toArray();
+        double[] high = Arrays.stream(p).map(v -> v * band.high() / peak).toArray();
+        double press = in.applyAsDouble(fill.pressureAvailableMpa());
+        double top = pressureTop(Arrays.stream(high).max().orElse(peak), band.high(), press);
+        for (double[] v : List.of(low, p, high)) for (int i = 0; i < v.length; i++) v[i] = Math.min(top, v[i]);
         Axis x = Axis.factors("fill time, s", t[0], Math.max(t[t.length - 1], t[0] * 1.01));
-        return new Plot(x, Axis.fromZero("pressure, MPa", 0, top))
+        String chosen = "chosen: " + Numbers.time(fill.fillTimeS()) + ", " + Numbers.figures(peak, 2) + " " + unit;
+        return new Plot(x, Axis.fromZero("pressure, " + unit, 0, top))
                 .band(t, low, high)
                 .curve("", t, p)
-                .limit(fill.pressureAvailableMpa(), "press gives at most")
-                .point(fill.fillTimeS(), Math.min(top, fill.pressurePeakMpa()), "chosen", true)
+                .limit(press, "press gives at most " + Numbers.figures(press, 3) + " " + unit)
+                .point(fill.fillTimeS(), Math.min(top, peak), chosen, true)
                 .drawing("Pressure to fill against fill time", WIDE, HIGH);
     }
 
-    static Drawing mold(CoolResult cool) {
-        double[] c =
-                cool.moldByShotC().stream().mapToDouble(Double::doubleValue).toArray();
+    /** The curve takes the whole height: steep ends of the scan are cut off, and a press that gives far more stands above the picture. */
+    static double pressureTop(double highest, double chosenHigh, double press) {
+        double top = Math.min(highest, 2.5 * chosenHigh);
+        return press <= 1.5 * top ? Math.max(top, press) : top;
+    }
+
+    static Drawing mold(CoolResult cool, boolean inch) {
+        DoubleUnaryOperator in = inch ? Units::cToF : DoubleUnaryOperator.identity();
+        double[] c = cool.moldByShotC().stream()
+                .mapToDouble(Double::doubleValue)
+                .map(in)
+                .toArray();
         double[] shot = IntStream.rangeClosed(1, c.length).asDoubleStream().toArray();
-        double least = cool.moldTargetC(), most = cool.moldTargetC();
-        for (double v : c) {
-            least = Math.min(least, v);
-            most = Math.max(most, v);
-        }
+        double wanted = in.applyAsDouble(cool.moldTargetC());
+        double least = Math.min(wanted, Arrays.stream(c).min().orElse(wanted));
+        double most = Math.max(wanted, Arrays.stream(c).max().orElse(wanted));
         return new Plot(
                         Axis.fromZero("shot, without pauses", 0, c.length),
-                        Axis.around("mold temperature, °C", least, most))
+                        Axis.around("mold temperature, " + (inch ? "°F" : "°C"), least, most))
                 .curve("", shot, c)
-                .level(cool.moldTargetC(), "wanted for the resin")
+                .level(wanted, "wanted for the resin: " + Numbers.fixed(wanted, 0))
                 .drawing("Mold temperature after each shot", WIDE, HIGH);
     }
 

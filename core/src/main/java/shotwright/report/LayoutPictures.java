@@ -45,12 +45,15 @@ final class LayoutPictures {
         Vec2 high = new Vec2(b.widthMm() / 2, b.heightMm() / 2), low = high.times(-1);
         LayoutDrawing d = new LayoutDrawing().block(low, high);
         for (Vent v : layout.vents()) if (v.half() == half) vent(d, v);
-        for (FeedSegment f : layout.feed()) if (f.half() == null || f.half() == half) d.feed(area(f));
+        for (FeedSegment f : layout.feed()) {
+            if (f.half() == null || f.half() == half) d.feed(area(f));
+            else d.across(area(f));
+        }
         for (Cavity c : layout.cavities()) d.cavity(placed(part.shadow(), c.place()), List.of());
         holes(d, half);
         if (half == Half.A || layout.entry() == LayoutResult.NozzleEntry.PARTING_EDGE) {
             d.nozzle(flat(layout.nozzleMm()), 3);
-            d.note(flat(layout.nozzleMm()), new Vec2(9, -6), "nozzle");
+            d.note(flat(layout.nozzleMm()), "nozzle");
         }
         gateNote(d, half);
         d.size(Side.BELOW, low, new Vec2(high.x(), low.y()), show.coarse(b.widthMm()));
@@ -70,12 +73,10 @@ final class LayoutPictures {
     }
 
     private void gateNote(LayoutDrawing d, Half half) {
-        for (Gate g : layout.gates()) {
-            if (g.half() != half) continue;
-            String size = show.length(g.widthMm()) + " × " + show.length(g.depthMm());
-            d.note(flat(g.atMm()), new Vec2(-14, -10), "gate " + size);
-            return;
-        }
+        if (layout.gates().isEmpty()) return;
+        Gate g = layout.gates().getFirst();
+        String size = "gate " + show.length(g.widthMm()) + " × " + show.length(g.depthMm());
+        d.note(flat(g.atMm()), g.half() == half ? size : size + ", in half " + g.half());
     }
 
     private static void vent(LayoutDrawing d, Vent v) {

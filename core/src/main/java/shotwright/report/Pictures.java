@@ -37,16 +37,7 @@ public final class Pictures {
      */
     public static Map<String, WholeFile.Content> of(JobResult job, Progress progress) {
         progress.at("drawing", 0);
-        Map<String, Draws> drawings = new LinkedHashMap<>();
-        ReviewResult review = job.review();
-        LayoutResult layout = job.layout();
-        MoldResult mold = job.mold();
-        if (review != null) ReviewPictures.add(drawings, review, job.inch());
-        if (review != null && layout != null) {
-            LayoutPictures.add(drawings, layout, review.pulled(), job.inch());
-            if (mold != null) MoldPictures.add(drawings, mold, layout, review.pulled());
-        }
-        ChartPictures.add(drawings, job);
+        Map<String, Draws> drawings = drawings(job);
         Map<String, WholeFile.Content> files = new LinkedHashMap<>();
         double all = drawings.size();
         drawings.forEach((name, d) -> {
@@ -57,6 +48,21 @@ public final class Pictures {
             });
         });
         return files;
+    }
+
+    /** Every picture of a job by its name. */
+    static Map<String, Draws> drawings(JobResult job) {
+        Map<String, Draws> drawings = new LinkedHashMap<>();
+        ReviewResult review = job.review();
+        LayoutResult layout = job.layout();
+        MoldResult mold = job.mold();
+        if (review != null) new ReviewPictures(review, job.inch()).add(drawings);
+        if (review != null && layout != null) {
+            LayoutPictures.add(drawings, layout, review.pulled(), job.inch());
+            if (mold != null) MoldPictures.add(drawings, mold, layout, review.pulled(), job.inch());
+        }
+        ChartPictures.add(drawings, job);
+        return drawings;
     }
 
     /** A drawing on white paper gets a margin; a shaded picture runs to its edge. */

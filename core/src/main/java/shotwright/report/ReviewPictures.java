@@ -2,9 +2,16 @@ package shotwright.report;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import shotwright.drawing.Body;
 import shotwright.drawing.Callout;
 import shotwright.drawing.ColourMap;
@@ -25,6 +32,9 @@ import shotwright.geom.Box3;
 import shotwright.geom.Plane;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
+import shotwright.measure.LengthUnit;
+import shotwright.mesh.Bvh;
+import shotwright.mesh.Probe;
 import shotwright.mesh.TriMesh;
 import shotwright.review.DraftRegion;
 import shotwright.review.ReviewResult;
@@ -36,49 +46,100 @@ final class ReviewPictures {
     private static final double HIGH = 130;
     private static final int MOST_NUMBERS = 24;
     private static final int MOST_ROWS = 16;
+    private static final int MOST_BANDS = 8;
+    private static final int MOST_TRIED = 200;
     static final View FROM_A = View.first().named("from half A");
     static final View FROM_B = View.underneath().named("from half B");
     /** Above this many facets inner edges of an outline are left out. */
     private static final int FINE = 60_000;
 
-    private ReviewPictures() {}
+    private final ReviewResult review;
+    private final boolean inch;
+    private @Nullable WallMap walls;
 
-    static void add(Map<String, Pictures.Draws> to, ReviewResult review, boolean inch) {
-        to.put("20-part-from-A", () -> drawn(shaded(review, FROM_A)));
-        to.put("20-part-from-B", () -> drawn(shaded(review, FROM_B)));
+    ReviewPictures(ReviewResult review, boolean inch) {
+        this.review = review;
+        this.inch = inch;
+    }
+
+    void add(Map<String, Pictures.Draws> to) {
+        to.put("20-part-from-A", () -> drawn(shaded(FROM_A)));
+        to.put("20-part-from-B", () -> drawn(shaded(FROM_B)));
         if (!review.draft().isEmpty() || !review.undercuts().isEmpty()) {
-            to.put("20-draft", () -> drawn(draft(review, FROM_A)));
-            to.put("20-draft-from-B", () -> drawn(draft(review, FROM_B)));
+            to.put("20-draft", () -> drawn(draft(FROM_A)));
+            to.put("20-draft-from-B", () -> drawn(draft(FROM_B)));
         }
-        if (!review.draft().isEmpty()) to.put("20-draft-by-wall", () -> bars(review));
+        if (!review.draft().isEmpty()) to.put("20-draft-by-wall", this::bars);
         if (review.wall().samples().count() > 0) {
-            to.put("20-wall", () -> wall(review, FROM_A, inch));
-            to.put("20-wall-from-B", () -> wall(review, FROM_B, inch));
+            to.put("20-wall", () -> drawn(wall(FROM_A)));
+            to.put("20-wall-from-B", () -> drawn(wall(FROM_B)));
         }
-        to.put("20-section", () -> section(review, inch));
+        to.put("20-section", this::section);
     }
 
     private static Drawing drawn(Scene scene) {
         return Picture.drawing(scene, WIDE, HIGH, Pictures.DPI);
     }
 
-    static Scene shaded(ReviewResult review, View view) {
-        return Scene.of(Body.part(review.pulled().mesh())).from(view).with(numbers(review));
+    /** The part with the findings that are seen from there in circles; what is seen from neither side stands in the view from half A. */
+    Scene shaded(View view) {
+        List<Callout> circles = circles(view, circled(review));
+        int more = without(review).size();
+        String caption = view.name()
+                + (hidden(circles) ? "; dashed: hidden from both sides" : "")
+                + (more > 0 ? "; " + FirstAnswerPage.count(more, "more finding") + " in the summary" : "");
+        return scene(Body.part(review.pulled().mesh()), view, circles).captioned(caption);
     }
 
-    /** Findings that have a place, numbered as in the list. */
-    private static List<Callout> numbers(ReviewResult review) {
+    private Scene scene(Body body, View view, List<Callout> circles) {
+        return Scene.of(body).from(view).with(circles).in(inch ? LengthUnit.IN : LengthUnit.MM);
+    }
+
+    /** Numbers, counted from 1, of the findings that stand in circles: those with a place, the heaviest first when there are too many. */
+    static Set<Integer> circled(ReviewResult review) {
+        List<Finding> all = review.findings();
+        return IntStream.rangeClosed(1, all.size())
+                .filter(n -> all.get(n - 1).atMm() != null)
+                .boxed()
+                .sorted(Comparator.comparing(n -> all.get(n - 1).severity()))
+                .limit(MOST_NUMBERS)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Numbers of the findings that have no circle. */
+    static List<Integer> without(ReviewResult review) {
+        Set<Integer> circled = circled(review);
+        return IntStream.rangeClosed(1, review.findings().size())
+                .filter(n -> !circled.contains(n))
+                .boxed()
+                .toList();
+    }
+
+    /** Those of the numbers that a view shows: every number at least in one of the two views. */
+    private List<Callout> circles(View view, Set<Integer> numbers) {
         List<Callout> all = new ArrayList<>();
-        for (int i = 0; i < review.findings().size() && all.size() < MOST_NUMBERS; i++) {
-            Finding f = review.findings().get(i);
-            Vec3 at = f.atMm();
-            if (at != null)
-                all.add(new Callout(i + 1, review.pulled().toPulled().apply(at)));
+        for (int n : numbers) {
+            Vec3 at = review.findings().get(n - 1).atMm();
+            if (at == null) continue;
+            Vec3 place = review.pulled().toPulled().apply(at);
+            if (faces(place, view) || view.equals(FROM_A) && !faces(place, FROM_B)) all.add(new Callout(n, place));
         }
         return all;
     }
 
-    static Scene draft(ReviewResult review, View view) {
+    private boolean hidden(List<Callout> circles) {
+        return circles.stream().anyMatch(c -> !faces(c.at(), FROM_A) && !faces(c.at(), FROM_B));
+    }
+
+    /** Whether nothing lies between a place and the eye. */
+    private boolean faces(Vec3 place, View view) {
+        double off = 1e-3 * review.pulled().mesh().box().diagonal();
+        Probe ray = new Probe().aim(place, view.toEye());
+        return !review.pulled().tree().anyHit(ray, off, Double.POSITIVE_INFINITY, Bvh.NONE);
+    }
+
+    /** How much of the draft asked for each wall has, with the numbers of the findings about draft and undercuts. */
+    Scene draft(View view) {
         TriMesh mesh = review.pulled().mesh();
         double[] has = new double[mesh.facetCount()], asked = new double[mesh.facetCount()];
         Arrays.fill(has, 90);
@@ -98,10 +159,31 @@ final class ReviewPictures {
         for (Undercut u : review.undercuts()) for (int f : u.facets()) undercut[f] = true;
         double legend = usual > 0 ? usual : 1;
         FacetPaint paint = FacetPaint.draft(has, asked, f -> undercut[f], legend);
-        return Scene.of(Body.part(mesh, paint)).from(view).with(Legend.draft(legend));
+        return scene(Body.part(mesh, paint), view, wallCircles(view)).with(Legend.draft(legend));
     }
 
-    private static Drawing bars(ReviewResult review) {
+    /** Numbers of the findings about draft and undercuts, each where most of its faces is seen. */
+    private List<Callout> wallCircles(View view) {
+        Map<Integer, int[]> facets = new TreeMap<>();
+        for (DraftRegion r : review.draft()) facets.putIfAbsent(r.finding(), r.facets());
+        for (Undercut u : review.undercuts()) facets.putIfAbsent(u.finding(), u.facets());
+        facets.keySet().retainAll(circled(review));
+        TriMesh mesh = review.pulled().mesh();
+        List<Callout> all = new ArrayList<>();
+        facets.forEach((number, own) -> Arrays.stream(own)
+                .filter(f -> mesh.doubleAreaNormal(f).dot(view.toEye()) > 0)
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        f -> -mesh.doubleAreaNormal(f).dot(view.toEye())))
+                .limit(MOST_TRIED)
+                .map(mesh::centroid)
+                .filter(p -> faces(p, view))
+                .findFirst()
+                .ifPresent(p -> all.add(new Callout(number, p))));
+        return all;
+    }
+
+    private Drawing bars() {
         List<DraftBars.Row> rows = new ArrayList<>();
         for (DraftRegion r :
                 review.draft().subList(0, Math.min(MOST_ROWS, review.draft().size()))) {
@@ -109,24 +191,30 @@ final class ReviewPictures {
             OptionalInt number = r.finding() > 0 ? OptionalInt.of(r.finding()) : OptionalInt.empty();
             rows.add(new DraftBars.Row(r.name(), r.faces(), r.depthMm(), has, r.askedDeg(), number));
         }
-        return DraftBars.drawing(rows, WIDE);
+        return DraftBars.drawing(rows, WIDE, inch ? LengthUnit.IN : LengthUnit.MM);
     }
 
-    private static Drawing wall(ReviewResult review, View view, boolean inch) {
-        double unit = inch ? 1 / 25.4 : 1;
-        double[] mm = new WallMap(review.pulled().mesh(), review.wall().samples()).atCorners();
-        double low = review.wall().minMm() * unit, high = review.wall().maxMm() * unit;
-        for (int i = 0; i < mm.length; i++) mm[i] *= unit;
-        ColourScale scale = ColourScale.even(ColourMap.THICKNESS, low, high);
-        double from = scale.from(), to = scale.to(), middle = review.wall().medianMm() * unit;
-        String title = "wall, " + (inch ? "in" : "mm");
-        Legend legend = Legend.of(title, scale, inch ? 3 : 2, from, (from + to) / 2, to);
-        if (middle > from && middle < to) legend = legend.limitedAt(middle, "median");
-        Body body = Body.part(review.pulled().mesh(), new FacetPaint.ByCorner(mm, scale));
-        return drawn(Scene.of(body).from(view).with(legend));
+    /** Wall in bands between round values, each band with its wall written on it. */
+    Scene wall(View view) {
+        if (walls == null)
+            walls = WallMap.of(review.pulled().tree(), review.wall().samples());
+        double unit = inch ? LengthUnit.IN.mm() : 1;
+        double[] shown = Arrays.stream(walls.cornersMm()).map(mm -> mm / unit).toArray();
+        ColourScale scale = ColourScale.rounded(
+                ColourMap.THICKNESS, review.wall().minMm() / unit, review.wall().maxMm() / unit, MOST_BANDS);
+        Legend legend = Legend.of(
+                "wall, " + (inch ? "in" : "mm"),
+                scale,
+                inch ? 3 : 2,
+                scale.limits().toArray(Double[]::new));
+        double middle = review.wall().medianMm() / unit;
+        if (middle > scale.from() && middle < scale.to()) legend = legend.limitedAt(middle, "middle");
+        return scene(Body.part(walls.mesh(), new FacetPaint.ByCorner(shown, scale)), view, List.of())
+                .with(legend)
+                .captioned(view.name() + "; the end bands hold all that is thinner or thicker");
     }
 
-    private static Drawing section(ReviewResult review, boolean inch) {
+    private Drawing section() {
         TriMesh mesh = review.pulled().mesh();
         Box3 box = mesh.box();
         double y = box.centre().y() + 1e-4 * box.size().y();

@@ -2,6 +2,7 @@ package shotwright.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import shotwright.fill.FillResult;
 import shotwright.finding.Finding;
 import shotwright.intake.IntakeFacts;
@@ -111,6 +112,10 @@ public final class SummaryPage {
             }
             line("");
         }
+        List<Integer> without = ReviewPictures.without(r);
+        if (!without.isEmpty())
+            line("Numbers in circles on the pictures are the numbers below. Without a circle: "
+                    + without.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
         findings(r.findings());
         if (!r.questions().isEmpty()) {
             line("");

@@ -1,107 +1,233 @@
 package shotwright.report;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import shotwright.geom.Box3;
 import shotwright.geom.Vec3;
+import shotwright.mesh.Bvh;
+import shotwright.mesh.Probe;
 import shotwright.mesh.TriMesh;
 import shotwright.mesh.WallThickness;
 
 /**
- * Wall at every facet corner as local thickness: the largest sampled ball that reaches over the place from a surface that looks the same
- * way, so that the small balls along an edge do not pass for thin walls (Hildebrand and Rüegsegger 1997, local thickness; from memory).
+ * The wall at every place of the surface as local thickness: the diameter of the largest ball in the part that holds the place (T.
+ * Hildebrand, P. Rüegsegger, J. Microscopy 185 (1997) 67–75; from memory). The balls are the review's. A ball holds a place of the surface
+ * when its shadow along the wall's normal falls there and it comes as near to the surface as a ball that touches it. Balls pinned in an
+ * outside corner do not count, so an edge has the wall beside it.
+ *
+ * @param mesh the part's surface cut fine, so that values do not run across long facets
+ * @param cornersMm wall at {@code [3 · facet + corner]}; NaN where nothing was measured
  */
-final class WallMap {
-    private static final int CELLS = 32;
-    private static final int FARTHEST = 3;
-    private static final double ALIKE = 0.7;
-    /** A ball reaches this share of its diameter over the surface round where it touches. */
-    private static final double REACH = 0.55;
+record WallMap(TriMesh mesh, double[] cornersMm) {
+    /** About so many facets at least are painted. */
+    private static final int FACETS = 60_000;
+    /** A facet of halved edges has about this share of the square over the longest edge. */
+    private static final double SHARE = 0.22;
 
-    private final TriMesh mesh;
-    private final Map<Long, List<WallThickness.Sample>> cells = new HashMap<>();
-    private final Vec3 low;
-    private final double cell;
-
-    WallMap(TriMesh mesh, WallThickness walls) {
-        this.mesh = mesh;
-        Box3 box = mesh.box();
-        low = box.min();
-        cell = box.diagonal() / CELLS;
-        for (int i = 0; i < walls.count(); i++) {
-            WallThickness.Sample s = walls.sample(i);
-            cells.computeIfAbsent(
-                            key(
-                                    at(s.point().x() - low.x()),
-                                    at(s.point().y() - low.y()),
-                                    at(s.point().z() - low.z())),
-                            k -> new ArrayList<>())
-                    .add(s);
-        }
+    static WallMap of(Bvh tree, WallThickness walls) {
+        TriMesh part = tree.mesh();
+        double area = 0;
+        for (int f = 0; f < part.facetCount(); f++) area += part.area(f);
+        double longest = Math.sqrt(area / (SHARE * FACETS));
+        TriMesh fine = FineMesh.of(part, longest);
+        return new WallMap(fine, new Painter(fine, tree, walls, longest).corners());
     }
 
-    /** Diameter of the largest ball, mm; NaN where no sample is near. */
-    double[] atCorners() {
-        double[] values = new double[3 * mesh.facetCount()];
-        boolean fine = mesh.facetCount() > 40_000;
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            Vec3 n = mesh.doubleAreaNormal(f);
-            Vec3 unit = n.length() > 0 ? n.unit() : Vec3.Z;
-            double all = fine ? nearest(mesh.centroid(f), unit) : 0;
-            for (int k = 0; k < 3; k++) {
-                Vec3 inward = mesh.cornerPoint(f, k).toward(mesh.centroid(f), 0.1);
-                values[3 * f + k] = fine ? all : nearest(inward, unit);
+    /** Puts the balls on the surface, largest first; the first that holds a place decides. */
+    private static final class Painter {
+        /** A ball reaches over the surface by its radius and lies below it by its radius, both within these shares; a little more sideways,
+         * because balls stand only at the samples. */
+        private static final double SIDEWAYS = 1.12;
+
+        private static final double LEAST_DEEP = 0.85;
+        private static final double MOST_DEEP = 1.12;
+        /** How far a ball's middle is moved away from where it touches, as a share of its radius. */
+        private static final double MOVED = 0.25;
+        /** Cosine of how far the place it meets then may lie off straight ahead: walls that close at up to 70° are walls. */
+        private static final double AHEAD = 0.34;
+        /** Cosine up to which two normals at a vertex are one face. */
+        private static final double ALIKE = 0.95;
+
+        private final TriMesh mesh;
+        private final Bvh tree;
+        private final Probe probe = new Probe();
+        private final WallThickness walls;
+        private final double longestMm;
+        private final int[] placeOf;
+        private int[] vertex;
+        private double[] normal;
+        private double[] value;
+        private int count;
+
+        Painter(TriMesh mesh, Bvh tree, WallThickness walls, double longestMm) {
+            this.mesh = mesh;
+            this.tree = tree;
+            this.walls = walls;
+            this.longestMm = longestMm;
+            placeOf = new int[3 * mesh.facetCount()];
+            vertex = new int[mesh.vertexCount() + 16];
+            normal = new double[3 * vertex.length];
+            places();
+            value = new double[count];
+            Arrays.fill(value, Double.NaN);
+        }
+
+        /** One place for each vertex and each face that meets there. */
+        private void places() {
+            int[] first = new int[mesh.vertexCount()], next = new int[placeOf.length];
+            Arrays.fill(first, -1);
+            for (int f = 0; f < mesh.facetCount(); f++) {
+                Vec3 n = mesh.doubleAreaNormal(f);
+                if (n.length() == 0) n = Vec3.Z;
+                n = n.unit();
+                for (int k = 0; k < 3; k++) {
+                    int v = mesh.corner(f, k), p = first[v];
+                    while (p >= 0 && along(p, n) < ALIKE) p = next[p];
+                    if (p < 0) {
+                        p = add(v, n);
+                        next[p] = first[v];
+                        first[v] = p;
+                    }
+                    placeOf[3 * f + k] = p;
+                }
             }
         }
-        return values;
-    }
 
-    /** The largest ball among those that reach over the place; else the nearest one. */
-    private double nearest(Vec3 p, Vec3 normal) {
-        int x = at(p.x() - low.x()), y = at(p.y() - low.y()), z = at(p.z() - low.z());
-        Best best = new Best(p, normal);
-        for (int ring = 0; ring <= FARTHEST; ring++) {
-            for (int i = -ring; i <= ring; i++)
-                for (int j = -ring; j <= ring; j++)
-                    for (int k = -ring; k <= ring; k++)
-                        if (Math.max(Math.abs(i), Math.max(Math.abs(j), Math.abs(k))) == ring)
-                            cells.getOrDefault(key(x + i, y + j, z + k), List.of())
-                                    .forEach(best::take);
-            if (best.distance < Double.MAX_VALUE && ring * cell > best.value) break;
-        }
-        return best.covering > 0 ? best.covering : best.value;
-    }
-
-    /** The best samples seen so far for one place. */
-    private static final class Best {
-        private final Vec3 place;
-        private final Vec3 normal;
-        private double distance = Double.MAX_VALUE;
-        private double value = Double.NaN;
-        private double covering;
-
-        Best(Vec3 place, Vec3 normal) {
-            this.place = place;
-            this.normal = normal;
+        private int add(int v, Vec3 n) {
+            if (count == vertex.length) {
+                vertex = Arrays.copyOf(vertex, 2 * count);
+                normal = Arrays.copyOf(normal, 6 * count);
+            }
+            vertex[count] = v;
+            normal[3 * count] = n.x();
+            normal[3 * count + 1] = n.y();
+            normal[3 * count + 2] = n.z();
+            return count++;
         }
 
-        void take(WallThickness.Sample s) {
-            if (!Double.isFinite(s.sphere()) || s.normal().dot(normal) < ALIKE) return;
-            double d = s.point().distance(place);
-            if (d <= REACH * s.sphere()) covering = Math.max(covering, s.sphere());
-            if (d >= distance) return;
-            distance = d;
-            value = s.sphere();
+        private double along(int place, Vec3 d) {
+            return normal[3 * place] * d.x() + normal[3 * place + 1] * d.y() + normal[3 * place + 2] * d.z();
+        }
+
+        double[] corners() {
+            WallThickness.Sample[] balls = IntStream.range(0, walls.count())
+                    .filter(i -> walls.sphere(i) > 0)
+                    .mapToObj(walls::sample)
+                    .sorted(Comparator.comparingDouble(s -> -s.sphere()))
+                    .toArray(WallThickness.Sample[]::new);
+            if (balls.length > 0) {
+                double middle = walls.rayQuantile(0.5);
+                Cells open = new Cells(mesh.box(), middle / 2);
+                for (int p = 0; p < count; p++) open.put(p, mesh.x(vertex[p]), mesh.y(vertex[p]), mesh.z(vertex[p]));
+                for (WallThickness.Sample s : balls) if (spans(s)) lay(s, open);
+                grow((int) Math.ceil(2 * middle / longestMm));
+                for (int p = 0; p < count; p++) if (Double.isNaN(value[p])) value[p] = nearest(p, balls);
+            }
+            double[] corners = new double[placeOf.length];
+            for (int i = 0; i < corners.length; i++) corners[i] = value[placeOf[i]];
+            return corners;
+        }
+
+        /**
+         * Whether a ball is held between two walls and not pinned in an outside corner: moved away from where it touches, it comes nearer to
+         * what is across; in a square corner the other face stays as far as it was.
+         */
+        private boolean spans(WallThickness.Sample s) {
+            double r = s.sphere() / 2;
+            Vec3 c = s.point().minus(s.normal().times((1 + MOVED) * r));
+            return tree.nearest(probe, c.x(), c.y(), c.z(), (1 - MOVED * AHEAD) * r) != Bvh.NONE;
+        }
+
+        /** Carries the wall along each face to the places left over, a facet a round. */
+        private void grow(int rounds) {
+            for (int round = 0; round < rounds; round++) {
+                double[] before = value.clone();
+                for (int i = 0; i < placeOf.length; i++) {
+                    int p = placeOf[i];
+                    if (!Double.isNaN(before[p])) continue;
+                    for (int k = i - i % 3; k < i - i % 3 + 3; k++) {
+                        double v = before[placeOf[k]];
+                        if (!Double.isNaN(v) && !(value[p] >= v)) value[p] = v;
+                    }
+                }
+            }
+        }
+
+        private void lay(WallThickness.Sample s, Cells open) {
+            double r = s.sphere() / 2;
+            Vec3 centre = s.point().minus(s.normal().times(r));
+            open.takeWithin(centre, r * Math.hypot(SIDEWAYS, MOST_DEEP), p -> {
+                Vec3 d = mesh.vertex(vertex[p]).minus(centre);
+                double deep = along(p, d), sideways = Math.sqrt(Math.max(0, d.dot(d) - deep * deep));
+                if (deep < LEAST_DEEP * r || deep > MOST_DEEP * r || sideways > SIDEWAYS * r) return false;
+                value[p] = s.sphere();
+                return true;
+            });
+        }
+
+        /** Where nothing else is known: the nearest ball of a face that looks the same way. */
+        private double nearest(int place, WallThickness.Sample[] balls) {
+            Vec3 at = mesh.vertex(vertex[place]);
+            double least = Double.MAX_VALUE, found = Double.NaN;
+            for (WallThickness.Sample s : balls) {
+                double d = s.point().minus(at).dot(s.point().minus(at));
+                if (d >= least || along(place, s.normal()) < 0.7) continue;
+                least = d;
+                found = s.sphere();
+            }
+            return found;
         }
     }
 
-    private int at(double along) {
-        return (int) Math.floor(along / cell);
-    }
+    /** Places not painted yet, in cubic cells. */
+    private static final class Cells {
+        private final Vec3 low;
+        private final double side;
+        private final int nx;
+        private final int ny;
+        private final int nz;
+        private final int[] first;
+        private int[] next = new int[1024];
 
-    private static long key(int x, int y, int z) {
-        return ((long) (x + 512) * 2048 + y + 512) * 2048 + z + 512;
+        Cells(Box3 box, double wish) {
+            low = box.min();
+            side = Math.max(wish, box.diagonal() / 200);
+            nx = (int) (box.size().x() / side) + 1;
+            ny = (int) (box.size().y() / side) + 1;
+            nz = (int) (box.size().z() / side) + 1;
+            first = new int[nx * ny * nz];
+            Arrays.fill(first, -1);
+        }
+
+        void put(int place, double x, double y, double z) {
+            if (place >= next.length) next = Arrays.copyOf(next, 2 * Math.max(place, next.length));
+            int c = (cell(z - low.z(), nz) * ny + cell(y - low.y(), ny)) * nx + cell(x - low.x(), nx);
+            next[place] = first[c];
+            first[c] = place;
+        }
+
+        private int cell(double along, int n) {
+            return Math.clamp((long) Math.floor(along / side), 0, n - 1);
+        }
+
+        /** Takes out the places in the cells round a point that the test accepts. */
+        void takeWithin(Vec3 p, double r, java.util.function.IntPredicate accept) {
+            int x1 = cell(p.x() + r - low.x(), nx),
+                    y1 = cell(p.y() + r - low.y(), ny),
+                    z1 = cell(p.z() + r - low.z(), nz);
+            for (int z = cell(p.z() - r - low.z(), nz); z <= z1; z++)
+                for (int y = cell(p.y() - r - low.y(), ny); y <= y1; y++)
+                    for (int x = cell(p.x() - r - low.x(), nx); x <= x1; x++) take((z * ny + y) * nx + x, accept);
+        }
+
+        private void take(int cell, java.util.function.IntPredicate accept) {
+            int before = -1;
+            for (int p = first[cell]; p >= 0; p = next[p]) {
+                if (!accept.test(p)) before = p;
+                else if (before < 0) first[cell] = next[p];
+                else next[before] = next[p];
+            }
+        }
     }
 }

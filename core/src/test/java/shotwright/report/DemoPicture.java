@@ -36,9 +36,10 @@ final class DemoPicture {
                         Progress.SILENT);
         var review = Objects.requireNonNull(job.review());
         var mold = Objects.requireNonNull(job.mold());
+        ReviewPictures pictures = new ReviewPictures(review, false);
         List<Scene> scenes = List.of(
-                ReviewPictures.shaded(review, ReviewPictures.FROM_B),
-                ReviewPictures.draft(review, ReviewPictures.FROM_B),
+                pictures.shaded(ReviewPictures.FROM_B),
+                pictures.draft(ReviewPictures.FROM_B),
                 MoldPictures.halfA(mold),
                 MoldPictures.halfB(mold));
         Path file = Path.of("docs/pictures/demo.png");
