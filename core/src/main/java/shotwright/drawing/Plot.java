@@ -188,7 +188,8 @@ public final class Plot {
         paper.line(f.left(), py, f.right(), py, l.pen());
         double base = py - f.top() < 4 ? py + 3.6 : py - 1;
         double wide = Typeface.width(l.words(), Letter.SMALL);
-        if (passes(f, f.right() - wide, f.right(), base - 3.5, base + 2)) paper.text(f.left() + 1, base, l.words(), Letter.SMALL.in(Ink.BLACK));
+        if (passes(f, f.right() - wide, f.right(), base - 3.5, base + 2))
+            paper.text(f.left() + 1, base, l.words(), Letter.SMALL.in(Ink.BLACK));
         else paper.text(f.right(), base, l.words(), Letter.SMALL.end().in(Ink.BLACK));
     }
 

@@ -63,7 +63,9 @@ class WallMapTest {
                 if (Math.abs(p.x()) < 2.5) continue;
                 double wall = p.x() > 0 ? 2 : 4;
                 boolean edge = 15 - Math.abs(p.y()) < 1 || 20 - Math.abs(p.x()) < 1;
-                assertThat(map.cornersMm()[3 * f + k]).as("at " + p).isCloseTo(wall, within((edge ? 0.08 : 0.03) * wall));
+                assertThat(map.cornersMm()[3 * f + k])
+                        .as("at " + p)
+                        .isCloseTo(wall, within((edge ? 0.08 : 0.03) * wall));
                 if (p.x() > 0) thin++;
                 else thick++;
             }

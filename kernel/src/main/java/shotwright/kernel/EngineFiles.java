@@ -23,7 +23,11 @@ record EngineFiles(Path folder, Optional<Path> nativeLibrary) {
 
     private static Path besideThisModule() {
         try {
-            return Path.of(EngineFiles.class.getProtectionDomain().getCodeSource().getLocation().toURI())
+            return Path.of(EngineFiles.class
+                            .getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
                     .resolveSibling("exact");
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
@@ -36,7 +40,8 @@ record EngineFiles(Path folder, Optional<Path> nativeLibrary) {
         String arch = System.getProperty("os.arch").equals("aarch64") ? "arm64" : "x86_64";
         if (!Files.isDirectory(folder)) return Optional.empty();
         try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(p -> p.getFileName().toString().contains("javet-v8-" + os + "-" + arch)).findFirst();
+            return all.filter(p -> p.getFileName().toString().contains("javet-v8-" + os + "-" + arch))
+                    .findFirst();
         } catch (IOException e) {
             return Optional.empty();
         }
@@ -45,7 +50,8 @@ record EngineFiles(Path folder, Optional<Path> nativeLibrary) {
     /** What keeps the engine from starting, in a sentence; empty when nothing does. */
     Optional<String> whatIsMissing() {
         if (!Files.isReadable(folder.resolve("replicad_single.wasm")))
-            return Optional.of("The files of the exact-solid engine are not at " + folder + "; build Shotwright again.");
+            return Optional.of(
+                    "The files of the exact-solid engine are not at " + folder + "; build Shotwright again.");
         if (nativeLibrary.isEmpty())
             return Optional.of("There is no exact-solid engine for this computer ("
                     + System.getProperty("os.name") + ", " + System.getProperty("os.arch")

@@ -90,28 +90,29 @@ final class Wire {
     private static Object take(ByteBuffer in) {
         int kind = in.getInt(), length = in.getInt(), start = in.position();
         if (length < 0 || length > in.remaining()) throw new IllegalArgumentException("message: length " + length);
-        Object value = switch (kind) {
-            case INT -> in.getInt();
-            case DOUBLE -> in.getDouble();
-            case TEXT -> new String(taken(in, length), UTF_8);
-            case BYTES -> taken(in, length);
-            case INTS -> {
-                int[] a = new int[length];
-                in.asIntBuffer().get(a);
-                yield a;
-            }
-            case FLOATS -> {
-                float[] a = new float[length];
-                in.asFloatBuffer().get(a);
-                yield a;
-            }
-            case DOUBLES -> {
-                double[] a = new double[length];
-                in.asDoubleBuffer().get(a);
-                yield a;
-            }
-            default -> throw new IllegalArgumentException("message: kind " + kind);
-        };
+        Object value =
+                switch (kind) {
+                    case INT -> in.getInt();
+                    case DOUBLE -> in.getDouble();
+                    case TEXT -> new String(taken(in, length), UTF_8);
+                    case BYTES -> taken(in, length);
+                    case INTS -> {
+                        int[] a = new int[length];
+                        in.asIntBuffer().get(a);
+                        yield a;
+                    }
+                    case FLOATS -> {
+                        float[] a = new float[length];
+                        in.asFloatBuffer().get(a);
+                        yield a;
+                    }
+                    case DOUBLES -> {
+                        double[] a = new double[length];
+                        in.asDoubleBuffer().get(a);
+                        yield a;
+                    }
+                    default -> throw new IllegalArgumentException("message: kind " + kind);
+                };
         in.position(Math.min(in.limit(), start + padded(dataSize(value))));
         return value;
     }

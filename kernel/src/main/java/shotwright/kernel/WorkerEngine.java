@@ -82,7 +82,8 @@ public final class WorkerEngine implements ExactEngine {
 
     private static ExactFailure ended(String why) {
         return new ExactFailure(
-                ExactFailure.Why.ENDED, "The exact-solid engine ended (" + why + "). Nothing else is harmed; try again.");
+                ExactFailure.Why.ENDED,
+                "The exact-solid engine ended (" + why + "). Nothing else is harmed; try again.");
     }
 
     private static String sentence(String said) {

@@ -33,7 +33,8 @@ class WorkerEngineTest {
 
     @BeforeAll
     void onlyWhereThereIsAnEngine() {
-        assumeTrue(engine.whatIsMissing().isEmpty(), () -> engine.whatIsMissing().orElse(""));
+        assumeTrue(
+                engine.whatIsMissing().isEmpty(), () -> engine.whatIsMissing().orElse(""));
     }
 
     @AfterAll
@@ -102,7 +103,8 @@ class WorkerEngineTest {
     @Test
     void meshIsClosedAndKnowsItsFaces() throws ExactFailure {
         try (ExactShapes x = shapes()) {
-            Solid ball = x.place(x.sphere(Vec3.ZERO, 5), Transform.scale(2, 2, 2).then(Transform.translate(Vec3.X)));
+            Solid ball =
+                    x.place(x.sphere(Vec3.ZERO, 5), Transform.scale(2, 2, 2).then(Transform.translate(Vec3.X)));
             FacedMesh m = x.mesh(ball, 0.01, 0.2);
             assertThat(Edges.of(m.mesh()).isClosed()).isTrue();
             double exact = 4.0 / 3 * Math.PI * 1000;
@@ -129,7 +131,8 @@ class WorkerEngineTest {
             assertThat(back.loose()).isEmpty();
             assertThat(x.measure(back.solids().get(0)).volumeMm3()).isCloseTo(Math.PI * 2.25 * 8, within(1e-6));
             assertThat(x.measure(back.solids().get(1)).volumeMm3()).isCloseTo(36, within(1e-6));
-            assertThat(x.box(back.solids().get(1)).max().distance(new Vec3(9, 4, 2))).isLessThan(1e-6);
+            assertThat(x.box(back.solids().get(1)).max().distance(new Vec3(9, 4, 2)))
+                    .isLessThan(1e-6);
         }
     }
 

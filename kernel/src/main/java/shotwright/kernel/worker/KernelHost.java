@@ -70,13 +70,17 @@ final class KernelHost {
                     .compileV8Module();
         });
         byte[] program = Files.readAllBytes(folder.resolve("replicad_single.wasm"));
-        ByteBuffer direct = ByteBuffer.allocateDirect(program.length).put(program).flip();
+        ByteBuffer direct =
+                ByteBuffer.allocateDirect(program.length).put(program).flip();
         try (V8ValueArrayBuffer buffer = runtime.createV8ValueArrayBuffer(direct)) {
             runtime.getGlobalObject().set("program", buffer);
         }
         runtime.getGlobalObject().set("pages", memoryMib * PAGES_PER_MIB);
         runtime.getExecutor(BEFORE).executeVoid();
-        runtime.getExecutor(BOOT).setResourceName("file:///boot.mjs").setModule(true).executeVoid();
+        runtime.getExecutor(BOOT)
+                .setResourceName("file:///boot.mjs")
+                .setModule(true)
+                .executeVoid();
         runtime.await();
         String state = runtime.getGlobalObject().getString("state");
         if (!"ready".equals(state)) throw new IOException("the kernel did not start: " + state);
