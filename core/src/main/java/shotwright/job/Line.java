@@ -159,7 +159,7 @@ public final class Line {
         private @Nullable MoldResult mold(ReviewResult review, LayoutResult layout) {
             Kept<MoldResult> halves = new Kept<>(Station.HALVES, MoldResult.class, List.of());
             try {
-                return halves.get(0.4, 0.7, p -> Halves.make(review.pulled(), layout, p));
+                return halves.get(0.4, 0.7, p -> Halves.make(review.pulled(), layout, review.undercuts(), p));
             } catch (HalvesRefused e) {
                 refused = e.finding();
                 return null;

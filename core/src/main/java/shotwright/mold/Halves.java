@@ -17,6 +17,7 @@ import shotwright.mesh.complex.SplitFailure;
 import shotwright.mesh.pull.Parting;
 import shotwright.part.PulledPart;
 import shotwright.progress.Progress;
+import shotwright.review.Undercut;
 
 /**
  * Station 50: makes the two halves. The parts, grown by their shrink, are put into the block; the block is parted round them; feed, vents and holes
@@ -24,15 +25,16 @@ import shotwright.progress.Progress;
  * is then held against the column test, the volumes and the closed forms.
  */
 public final class Halves {
-    /** Share of the shadow's columns in which a half may be in more than one piece and still open: what a raster cannot tell from none. */
-    public static final double LOCK_SHARE_LIMIT = 5e-4;
-
     private final PlacedParts parts;
     private final LayoutResult layout;
+    private final List<Undercut> undercuts;
+    private final double shadowMm2;
 
-    private Halves(PlacedParts parts, LayoutResult layout) {
-        this.parts = parts;
+    private Halves(PulledPart part, LayoutResult layout, List<Undercut> undercuts) {
+        this.parts = PlacedParts.of(part, layout.cavities());
         this.layout = layout;
+        this.undercuts = undercuts;
+        this.shadowMm2 = part.exactShadow().area();
     }
 
     /**
@@ -40,12 +42,13 @@ public final class Halves {
      *
      * @param part the part in the pulled frame, before shrink
      * @param layout where everything is, mold frame
+     * @param undercuts what the review found to block a half
      * @throws HalvesRefused when no halves can be made
      * @throws Progress.Cancelled when asked to stop
      */
-    public static MoldResult make(PulledPart part, LayoutResult layout, Progress progress) {
+    public static MoldResult make(PulledPart part, LayoutResult layout, List<Undercut> undercuts, Progress progress) {
         progress.at("placing the cavities", 0);
-        return new Halves(PlacedParts.of(part, layout.cavities()), layout).make(progress);
+        return new Halves(part, layout, undercuts).make(progress);
     }
 
     private MoldResult make(Progress progress) {
@@ -106,8 +109,9 @@ public final class Halves {
         MoldHalf a = half(Half.A, c, parting.a(), volumeA, parting.columns().lockShareA(), parting);
         MoldHalf b = half(Half.B, c, parting.b(), volumeB, parting.columns().lockShareB(), parting);
         List<Finding> findings = new ArrayList<>(cutting.findings());
+        double allowed = Opening.allowedShare(undercuts, shadowMm2);
         Transform toMold = parts.places().getFirst();
-        findings.addAll(PartingWords.findings(parting, a, b, after, balance, toMold));
+        findings.addAll(PartingWords.findings(parting, a, b, allowed, after, balance, toMold));
         findings.addAll(Specks.loose(c, parting.a(), Half.A));
         findings.addAll(Specks.loose(c, parting.b(), Half.B));
         return new MoldResult(
@@ -126,8 +130,9 @@ public final class Halves {
                 findings);
     }
 
-    private static MoldHalf half(Half half, Complex c, int cell, double volume, double lockShare, Parting parting) {
-        boolean opens = lockShare <= LOCK_SHARE_LIMIT && !parting.isPlaneFallBack();
-        return new MoldHalf(half, c.extract(cell), volume, c.openEdges(cell), lockShare, opens);
+    private MoldHalf half(Half half, Complex c, int cell, double volume, double lockShare, Parting parting) {
+        Opening opening =
+                parting.isPlaneFallBack() ? Opening.LOCKED : Opening.of(half, lockShare, undercuts, shadowMm2);
+        return new MoldHalf(half, c.extract(cell), volume, c.openEdges(cell), lockShare, opening);
     }
 }

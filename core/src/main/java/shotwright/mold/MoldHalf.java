@@ -10,7 +10,12 @@ import shotwright.mesh.TriMesh;
  * @param mesh closed facets, mm
  * @param volumeMm3 metal that remains
  * @param openEdges unmatched edges; 0 or the half is not delivered
- * @param lockShare share of the columns under the part where this half is not one piece of metal; above the limit it cannot open
- * @param canOpen false when undercuts lock it
+ * @param lockShare share of the columns under the part where this half is not one piece of metal
+ * @param opening whether it comes off the part
  */
-public record MoldHalf(Half half, TriMesh mesh, double volumeMm3, int openEdges, double lockShare, boolean canOpen) {}
+public record MoldHalf(Half half, TriMesh mesh, double volumeMm3, int openEdges, double lockShare, Opening opening) {
+    /** False when undercuts lock it. */
+    public boolean canOpen() {
+        return opening != Opening.LOCKED;
+    }
+}

@@ -49,7 +49,13 @@ final class PartingWords {
     }
 
     static List<Finding> findings(
-            Parting parting, MoldHalf a, MoldHalf b, ColumnTest after, double balance, Transform toMold) {
+            Parting parting,
+            MoldHalf a,
+            MoldHalf b,
+            double allowedLockShare,
+            ColumnTest after,
+            double balance,
+            Transform toMold) {
         List<Finding> out = new ArrayList<>();
         Parting.Choice choice = parting.choice();
         if (choice == null) {
@@ -59,7 +65,7 @@ final class PartingWords {
                                     + " lies on the wrong side of it.")
                     .remedy("Turn the part to another pull direction, or export it again as one clean solid."));
         } else {
-            locks(choice, a, b, toMold, out);
+            locks(choice, a, b, allowedLockShare, toMold, out);
             coarse(parting, choice, out);
             contradictions(choice, toMold, out);
         }
@@ -68,7 +74,8 @@ final class PartingWords {
         return out;
     }
 
-    private static void locks(Parting.Choice choice, MoldHalf a, MoldHalf b, Transform toMold, List<Finding> out) {
+    private static void locks(
+            Parting.Choice choice, MoldHalf a, MoldHalf b, double allowedShare, Transform toMold, List<Finding> out) {
         List<HiddenPatches.Patch> patches = choice.hidden().patches();
         for (MoldHalf h : List.of(a, b)) {
             if (h.canOpen()) continue;
@@ -81,7 +88,7 @@ final class PartingWords {
                                     100 * h.lockShare()))
                     .measured(
                             100 * h.lockShare(),
-                            100 * Halves.LOCK_SHARE_LIMIT,
+                            100 * allowedShare,
                             "%",
                             new Source(Source.Kind.COMPUTED, "columns along the pull through the halves"))
                     .remedy(

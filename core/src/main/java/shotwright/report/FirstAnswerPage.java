@@ -12,6 +12,7 @@ import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.review.DraftRegion;
 import shotwright.review.ReviewResult;
+import shotwright.review.Undercut;
 import shotwright.sizing.SizingResult;
 
 /**
@@ -101,6 +102,14 @@ public final class FirstAnswerPage {
         return r.sizeMm();
     }
 
+    private static String undercuts(List<Undercut> all) {
+        if (all.isEmpty()) return "none, opens along the pull";
+        double plastic = all.stream().mapToDouble(Undercut::inTheWayMm3).sum();
+        double metal = all.stream().mapToDouble(Undercut::trappedMm3).sum();
+        return count(all.size(), "place") + ", " + Numbers.fixed(plastic, 2) + " mm³ of plastic in the way of "
+                + Numbers.fixed(metal, 2) + " mm³ of metal, see below";
+    }
+
     private void review(ReviewResult r) {
         row("Opens", r.pull().words() + ". " + FindingText.sentence(r.pull().reason()));
         row("Projected", show.area(r.projectedAreaMm2()) + ", holes taken off");
@@ -109,11 +118,7 @@ public final class FirstAnswerPage {
                 "middle " + show.length(r.wall().medianMm()) + ", from "
                         + show.length(r.wall().minMm()) + " to "
                         + show.length(r.wall().maxMm()));
-        row(
-                "Undercuts",
-                r.undercuts().isEmpty()
-                        ? "none, opens along the pull"
-                        : count(r.undercuts().size(), "place") + ", see below");
+        row("Undercuts", undercuts(r.undercuts()));
         List<DraftRegion> lacking =
                 r.draft().stream().filter(d -> d.shortAreaMm2() > 0).toList();
         if (lacking.isEmpty()) row("Draft", "every wall has what it should");

@@ -96,7 +96,7 @@ final class LayoutText {
                     "Half " + h.half(),
                     show.volume(h.volumeMm3()) + ", " + (h.openEdges() == 0 ? "closed" : h.openEdges() + " open edges")
                             + ", " + Numbers.fixed(h.mesh().facetCount(), 0) + " facets, "
-                            + (h.canOpen() ? "opens freely" : "CANNOT OPEN"));
+                            + h.opening().words());
         }
         rows.put(
                 "Adds up",

@@ -25,6 +25,7 @@ import shotwright.mold.MoldResult;
 import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.review.ReviewResult;
+import shotwright.review.Undercut;
 import shotwright.sheet.PressSheet;
 import shotwright.sizing.SizingResult;
 
@@ -92,6 +93,16 @@ public final class SummaryJson {
         if (price != null) {
             n.set("priceBand", array(price.moldAndFirstLotMoney()));
             n.set("leadDaysBand", array(price.leadDays().low(), price.leadDays().high()));
+        }
+        ArrayNode undercuts = n.putArray("undercuts");
+        for (Undercut u : r.undercuts()) {
+            ObjectNode o = undercuts.addObject();
+            o.set("atMm", array(u.at()));
+            o.put("blocks", u.blocks().name()).put("hold", word(u.hold()));
+            put(o, "inTheWayMm3", u.inTheWayMm3());
+            put(o, "trappedMm3", u.trappedMm3());
+            put(o, "ledgeMm", u.ledgeMm());
+            put(o, "strainPercent", u.strainPercent());
         }
         ArrayNode questions = n.putArray("questions");
         r.questions().forEach(questions::add);
@@ -162,6 +173,10 @@ public final class SummaryJson {
         n.put("half", g.half().name());
     }
 
+    private static String word(Enum<?> e) {
+        return e.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
     private static void mold(ObjectNode n, MoldResult m, LayoutResult l) {
         n.set("shrink", array(l.shrinkX(), l.shrinkY(), l.shrinkZ()));
         put(n, "blockVolumeMm3", m.blockVolumeMm3());
@@ -178,7 +193,8 @@ public final class SummaryJson {
             put(o, "volumeMm3", h.volumeMm3());
             o.put("openEdges", h.openEdges())
                     .put("facets", h.mesh().facetCount())
-                    .put("canOpen", h.canOpen());
+                    .put("canOpen", h.canOpen())
+                    .put("opening", word(h.opening()));
             put(o, "lockShare", h.lockShare());
         }
         n.set("cutOuts", JSON.valueToTree(m.cutOuts()));

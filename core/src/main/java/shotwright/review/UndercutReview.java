@@ -7,7 +7,6 @@ import java.util.List;
 import shotwright.finding.Finding;
 import shotwright.finding.Severity;
 import shotwright.geom.Vec3;
-import shotwright.measure.Source;
 import shotwright.mesh.Grid;
 import shotwright.mesh.HeightMap;
 import shotwright.mesh.TriMesh;
@@ -126,8 +125,29 @@ final class UndercutReview {
         double across = Math.min(size.x(), size.y());
         double strain = StripStrain.percent(across + ledge, across);
         Vec3 at = pulled.toFile(new Vec3(x / weight, y / weight, z / weight));
+        Side blocks = towardsA > 0 ? Side.A : Side.B;
         return new Undercut(
-                0, at, towardsA > 0 ? Side.A : Side.B, shadow, volume, volume / shadow, ledge, strain, facets);
+                0,
+                at,
+                blocks,
+                shadow,
+                volume,
+                inTheWay(p, blocks),
+                volume / shadow,
+                ledge,
+                strain,
+                hold(strain, shadow, volume),
+                facets);
+    }
+
+    /** All plastic the half's trapped metal would have to pass: the layers below it for half B, above it for half A. */
+    private double inTheWay(GridPatches.Patch p, Side blocks) {
+        double sum = 0;
+        for (int c : p.cells()) {
+            int first = blocks == Side.B ? 0 : 1, layers = map.intervalCount(c) - 1;
+            for (int k = first; k < first + layers; k++) sum += map.high(c, k) - map.low(c, k);
+        }
+        return sum * grid.cell() * grid.cell();
     }
 
     private static final int CLOSED = 9;
@@ -143,34 +163,53 @@ final class UndercutReview {
     }
 
     private Finding finding(Undercut u) {
-        Severity severity = severity(u);
-        String half = u.blocks().words();
-        String what = severity == Severity.WATCH
-                ? "A ledge of " + Say.mm(u.ledgeMm(), 2) + " holds " + half + "; the part has to spring "
-                        + Say.mm(u.ledgeMm(), 2) + " to come off."
-                : Say.capital(half) + " cannot leave: " + Say.mm(u.ledgeMm(), 2) + " of plastic lies in its way, "
-                        + Say.number(u.trappedMm3(), u.trappedMm3() < 10 ? 2 : 0) + " mm³ of metal would be locked in.";
-        Source rule = limits.stripSource();
-        return Finding.of(severity, "undercut", what)
+        boolean springs = u.hold() == Undercut.Hold.SPRINGS_OFF;
+        return Finding.of(severity(u.hold()), "undercut", words(u))
                 .at(u.at())
                 .measured(
                         u.strainPercent(),
-                        severity == Severity.WATCH ? limits.mostStripPercent() : limits.leastStripPercent(),
+                        springs ? limits.mostStripPercent() : limits.leastStripPercent(),
                         "%",
-                        rule)
+                        limits.stripSource())
                 .remedy(
-                        severity == Severity.WATCH
+                        springs
                                 ? "Round the ledge and lean it 30 to 45°."
                                 : "Open the part above or below the ledge by " + Say.mm(u.ledgeMm(), 2)
                                         + " so that metal can pass through, or form it with an insert loaded by hand.",
-                        severity == Severity.WATCH ? "" : "A window of about " + Say.number(u.shadowMm2(), 1) + " mm².",
+                        springs ? "" : "A window of about " + Say.number(u.shadowMm2(), 1) + " mm².",
                         "A mold without slides or loose inserts.");
     }
 
-    private Severity severity(Undercut u) {
-        if (u.strainPercent() <= limits.leastStripPercent()) return Severity.WATCH;
-        boolean small = u.shadowMm2() < SMALL_SHADOW * pulled.exactShadow().area()
-                && u.trappedMm3() < SMALL_VOLUME * pulled.part().mass().volumeMm3();
-        return small || u.strainPercent() <= limits.mostStripPercent() ? Severity.ASK : Severity.STOP;
+    private static String words(Undercut u) {
+        String half = u.blocks().words(), ledge = Say.mm(u.ledgeMm(), 2);
+        String volumes =
+                volume(u.inTheWayMm3()) + " of plastic lies in the way of " + volume(u.trappedMm3()) + " of metal";
+        return switch (u.hold()) {
+            case SPRINGS_OFF ->
+                "A ledge of " + ledge + " holds " + half + "; the part has to spring " + ledge + " to come off.";
+            case STRAINS_PART ->
+                Say.capital(half) + " leaves only past a ledge of " + ledge + ": " + volumes
+                        + ". The part is marked or torn there.";
+            case LOCKS -> Say.capital(half) + " cannot leave: a ledge of " + ledge + " locks it in, " + volumes + ".";
+        };
+    }
+
+    private static String volume(double mm3) {
+        return Say.number(mm3, mm3 < 10 ? 2 : 0) + " mm³";
+    }
+
+    private Undercut.Hold hold(double strainPercent, double shadowMm2, double trappedMm3) {
+        if (strainPercent <= limits.leastStripPercent()) return Undercut.Hold.SPRINGS_OFF;
+        boolean small = shadowMm2 < SMALL_SHADOW * pulled.exactShadow().area()
+                && trappedMm3 < SMALL_VOLUME * pulled.part().mass().volumeMm3();
+        return small || strainPercent <= limits.mostStripPercent() ? Undercut.Hold.STRAINS_PART : Undercut.Hold.LOCKS;
+    }
+
+    private static Severity severity(Undercut.Hold hold) {
+        return switch (hold) {
+            case SPRINGS_OFF -> Severity.WATCH;
+            case STRAINS_PART -> Severity.ASK;
+            case LOCKS -> Severity.STOP;
+        };
     }
 }

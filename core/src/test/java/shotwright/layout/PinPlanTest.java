@@ -3,6 +3,7 @@ package shotwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import shotwright.demo.TensionKnob;
 import shotwright.geom.Transform;
@@ -91,7 +92,7 @@ class PinPlanTest {
                 Fixtures.input(TensionKnob.mesh(), Vec3.Z, Fixtures.ABS, Fixtures.COLUMN, 1, LayoutWishes.NONE);
         LayoutResult layout = Layout.lay(in, Progress.SILENT);
         assertThat(layout.release().pins()).isNotEmpty();
-        MoldResult mold = Halves.make(in.part(), layout, Progress.SILENT);
+        MoldResult mold = Halves.make(in.part(), layout, List.of(), Progress.SILENT);
         MoldHalf b = mold.b();
         double thinnest = Double.POSITIVE_INFINITY;
         Bvh tree = Bvh.of(b.mesh());

@@ -29,7 +29,7 @@ class HalvesTest {
     }
 
     private static MoldResult make(PulledPart part, LayoutResult layout) {
-        MoldResult m = Halves.make(part, layout, Progress.SILENT);
+        MoldResult m = Halves.make(part, layout, List.of(), Progress.SILENT);
         assertThat(m.balanceError()).isLessThan(1e-12);
         assertThat(m.badColumns()).isZero();
         for (MoldHalf h : List.of(m.a(), m.b())) {
@@ -156,7 +156,7 @@ class HalvesTest {
         LayoutResult l = SampleLayout.of(part, 1, 2);
         LayoutResult thin = SampleLayout.withBlock(
                 l, new Block(l.block().widthMm(), l.block().heightMm(), 2, 20, "a", "b", 2));
-        assertThatThrownBy(() -> Halves.make(part, thin, Progress.SILENT))
+        assertThatThrownBy(() -> Halves.make(part, thin, List.of(), Progress.SILENT))
                 .isInstanceOf(HalvesRefused.class)
                 .hasMessageContaining("comes out of the block by 1.0");
     }
