@@ -21,10 +21,8 @@ import shotwright.mesh.complex.Shell;
 public record Specks(int count, double volumeMm3) {
     public static final Specks NONE = new Specks(0, 0);
 
-    /** No cutter of the rack leaves or takes so little: such a flake is thinner than a milled face is true (common practice). */
-    private static final double THIN_MM = 0.02;
-
-    private static final double LITTLE_MM3 = 0.01;
+    /** A grain of 0.2 mm: less than the smallest cutter can leave standing or a mold maker can hold. */
+    private static final double SPECK_MM3 = 0.01;
 
     /** Gives over the specks of both halves. */
     static Specks giveOver(Complex c, int a, int b) {
@@ -40,7 +38,7 @@ public record Specks(int count, double volumeMm3) {
     }
 
     private static boolean isSpeck(Shell s) {
-        return s.thicknessMm() <= THIN_MM && Math.abs(s.volumeMm3()) <= LITTLE_MM3;
+        return Math.abs(s.volumeMm3()) <= SPECK_MM3;
     }
 
     private static int neighbour(Complex c, Shell s) {

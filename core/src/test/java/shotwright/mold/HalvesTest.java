@@ -13,6 +13,7 @@ import shotwright.layout.Block;
 import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
 import shotwright.layout.PinPlace;
+import shotwright.mesh.Bodies;
 import shotwright.mesh.Edges;
 import shotwright.mesh.MassProperties;
 import shotwright.mesh.Solids;
@@ -35,6 +36,7 @@ class HalvesTest {
         for (MoldHalf h : List.of(m.a(), m.b())) {
             assertThat(h.openEdges()).isZero();
             assertThat(Edges.of(h.mesh()).isClosed()).isTrue();
+            assertThat(Bodies.of(Edges.of(h.mesh())).count()).as("pieces of metal").isEqualTo(1);
             assertThat(MassProperties.of(h.mesh()).volumeMm3()).isEqualTo(h.volumeMm3(), within(1e-9 * h.volumeMm3()));
         }
         return m;

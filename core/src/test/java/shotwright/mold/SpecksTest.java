@@ -10,14 +10,20 @@ import org.junit.jupiter.api.Test;
 import shotwright.finding.Finding;
 import shotwright.geom.Box3;
 import shotwright.geom.Plane;
+import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
 import shotwright.layout.Half;
+import shotwright.mesh.SharedParts;
 import shotwright.mesh.Solids;
+import shotwright.mesh.TriMesh;
 import shotwright.mesh.complex.ColumnTest;
 import shotwright.mesh.complex.Complex;
 import shotwright.mesh.complex.Grain;
 import shotwright.mesh.complex.Level;
 import shotwright.mesh.complex.Material;
+import shotwright.mesh.pull.Parting;
+import shotwright.mesh.pull.PulledMesh;
+import shotwright.progress.Progress;
 
 /** Flakes and cores of known volume in a block parted round a box. */
 class SpecksTest {
@@ -106,5 +112,24 @@ class SpecksTest {
         assertThat(Specks.giveOver(c, a, b).count()).isEqualTo(1);
         assertThat(c.volume(part)).isEqualTo(PART.volume(), within(1e-9));
         assertSound();
+    }
+
+    /** A real part with straight walls beside a stepped parting; the other test part with many specks is too large for every run. */
+    @Test
+    void halvesOfARealPartAreOnePieceEach() {
+        TriMesh mesh = SharedParts.read("round_cut_push_button.stl").transform(Transform.bringToZ(Vec3.Y));
+        Box3 block = mesh.box().grow(10);
+        Parting p = Parting.of(
+                PulledMesh.of(mesh, Progress.SILENT), List.of(Transform.IDENTITY), block, 0, Progress.SILENT);
+        Complex parted = p.complex();
+        assertThat(parted.shells(p.a()).size() + parted.shells(p.b()).size()).isGreaterThan(2);
+        Specks specks = Specks.giveOver(parted, p.a(), p.b());
+        assertThat(specks.count()).isPositive();
+        assertThat(specks.volumeMm3()).isLessThan(0.01 * specks.count());
+        assertThat(parted.shells(p.a())).hasSize(1);
+        assertThat(parted.shells(p.b())).hasSize(1);
+        double sum = parted.volume(Material.A) + parted.volume(Material.B) + parted.volume(Material.PART);
+        assertThat(sum / block.volume()).isEqualTo(1, within(1e-12));
+        assertThat(ColumnTest.overAll(parted, ColumnTest.SIDE).bad()).isZero();
     }
 }

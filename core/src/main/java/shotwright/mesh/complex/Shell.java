@@ -52,9 +52,4 @@ public record Shell(int[] facets, double volumeMm3, double areaMm2, Vec3 place, 
         Vec3 place = area > 0 ? origin.plus(moment.times(1 / area)) : origin;
         return new Shell(facets, volume, area, place, touched);
     }
-
-    /** How thick it is on the mean: 2 V / S, exact for a thin plate. */
-    public double thicknessMm() {
-        return areaMm2 > 0 ? 2 * Math.abs(volumeMm3) / areaMm2 : 0;
-    }
 }

@@ -14,6 +14,8 @@ import shotwright.mesh.TriMesh;
  * @param patches the patches, largest first
  */
 public record HiddenPatches(List<Patch> patches) {
+    private static final double IN_THE_PARTING = 1e-6;
+
     /**
      * One patch.
      *
@@ -63,8 +65,17 @@ public record HiddenPatches(List<Patch> patches) {
             case UP -> length;
             case DOWN -> -length;
             case HIDDEN -> 0;
-            case FREE -> mesh.z(a) + mesh.z(b) >= heights.at(a) + heights.at(b) ? length : -length;
+            case FREE -> isAbove(mesh, heights, a, b, across) ? length : -length;
         };
+    }
+
+    /** A free wall counts by where it is at the edge; at an edge that lies in the parting itself, by where the rest of it is. */
+    private static boolean isAbove(TriMesh mesh, PartingHeights heights, int a, int b, int wall) {
+        double atEdge = (mesh.z(a) - heights.at(a) + mesh.z(b) - heights.at(b)) / 2;
+        if (Math.abs(atEdge) > IN_THE_PARTING * mesh.box().diagonal()) return atEdge > 0;
+        double sum = 0;
+        for (int k = 0; k < 3; k++) sum += mesh.z(mesh.corner(wall, k)) - heights.at(mesh.corner(wall, k));
+        return sum > 0;
     }
 
     private static Patch patch(TriMesh mesh, int[] facets, double balance) {

@@ -72,6 +72,23 @@ class RealPartsPartingTest {
         assertThat(band.low() <= band.high() ? "plane" : "stepped").isEqualTo(kind);
     }
 
+    /** The other way up the same undercuts hide the same share, and the parting may lie where the first one lay. */
+    @ParameterizedTest
+    @CsvSource({
+        "wallet_case_front.stl, 0.0277",
+        "battery_cup_side_openings.obj, 0.0637",
+        "panel_hinge_half.stl, 0.0548",
+        "drafted_sensor_shell_bottom.stl, 0.0048"
+    })
+    void realPartUpsideDown(String name, double hiddenShare) {
+        TriMesh mesh = SharedParts.read(name).transform(Transform.bringToZ(Vec3.Z.negate()));
+        Parting p = part(mesh, PulledMesh.of(mesh, Progress.SILENT));
+        assertThat(p.failures()).isEmpty();
+        assertThat(p.isPlaneFallBack()).isFalse();
+        assertThat(p.columns().bad()).isZero();
+        assertThat(p.columns().hiddenShare()).isEqualTo(hiddenShare, within(0.003));
+    }
+
     @Test
     @Tag("slow")
     void finePartOfManyFacets() {
