@@ -36,7 +36,9 @@ class HalvesTest {
         for (MoldHalf h : List.of(m.a(), m.b())) {
             assertThat(h.openEdges()).isZero();
             assertThat(Edges.of(h.mesh()).isClosed()).isTrue();
-            assertThat(Bodies.of(Edges.of(h.mesh())).count()).as("pieces of metal").isEqualTo(1);
+            assertThat(Bodies.of(Edges.of(h.mesh())).count())
+                    .as("pieces of metal")
+                    .isEqualTo(1);
             assertThat(MassProperties.of(h.mesh()).volumeMm3()).isEqualTo(h.volumeMm3(), within(1e-9 * h.volumeMm3()));
         }
         return m;
