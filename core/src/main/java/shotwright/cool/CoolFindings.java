@@ -112,14 +112,14 @@ final class CoolFindings {
         out.add(Finding.watch(
                         "thick-spot-rules-cooling",
                         say(
-                                "A place %.1f mm thick rules the cooling: %.0f s where the usual wall needs %.0f.",
+                                "A place %.1f mm thick rules the cooling: %.0f s where the usual wall needs %.0f s.",
                                 thickest.wallMm(), r.coolingTimeS(), usual))
                 .at(thickest.atMm())
                 .measured(r.coolingTimeS(), usual, "s", METHOD)
                 .remedy(
                         "Core it out to the usual wall.",
                         "",
-                        say("Saves about %.0f s each shot.", r.coolingTimeS() - usual)));
+                        say("About %.0f s each shot.", r.coolingTimeS() - usual)));
     }
 
     private void feed() {

@@ -95,7 +95,7 @@ final class FillFindings {
             f = Finding.stop(
                     "pressure-short",
                     say(
-                            "The part comes out short: %s needs about %.0f MPa to the last corner, the press gives %.0f.",
+                            "The part comes out short: %s needs about %.0f MPa to the last corner, the press gives %.0f MPa.",
                             in.melt().name(), peakMpa, available));
         } else if (longWay && r.pressureBandMpa().high() <= available) {
             f = Finding.watch(
@@ -107,7 +107,7 @@ final class FillFindings {
             f = Finding.watch(
                     "pressure-doubtful",
                     say(
-                            "It may come out short: about %.0f MPa needed (%.0f to %.0f), %.0f there.",
+                            "It may come out short: about %.0f MPa needed (%.0f to %.0f MPa), the press gives %.0f MPa.",
                             peakMpa,
                             r.pressureBandMpa().low(),
                             r.pressureBandMpa().high(),
@@ -168,8 +168,8 @@ final class FillFindings {
             out.add(Finding.note(
                             "wall-stress",
                             say(
-                                    "In the %s the melt drags on the wall at %.2f MPa; thin walls may crack or warp later.",
-                                    s.name(), s.shearStressMpa()))
+                                    "The melt drags on the wall at %.2f MPa (%s); thin walls may crack or warp later.",
+                                    s.shearStressMpa(), s.name()))
                     .measured(s.shearStressMpa(), limit, "MPa", Source.fromMemory("shear limits of gating handbooks"))
                     .remedy("Melt or mold 10 K hotter, or fill slower."));
             return;
@@ -193,15 +193,15 @@ final class FillFindings {
         if (!(have > 0) || need <= have) return;
         String press = in.press().name();
         if (r.clampFillKn() > have) {
-            String text =
-                    say("The mold opens while it fills: about %.0f kN, %s holds %.0f.", r.clampFillKn(), press, have);
+            String text = say(
+                    "The mold opens while it fills: about %.0f kN, %s holds %.0f kN.", r.clampFillKn(), press, have);
             boolean far = have < 0.8 * r.clampFillKn();
             Finding f = far ? Finding.stop("clamp-short", text) : Finding.watch("clamp-short", text);
             out.add(f.measured(r.clampFillKn(), have, "kN", METHOD)
                     .remedy("Fill slower or hotter, fewer cavities, or a press with more clamp."));
         } else {
             String text = say(
-                    "Held at %.0f MPa the mold opens and flashes: about %.0f kN, %s holds %.0f.",
+                    "Held at %.0f MPa the mold opens and flashes: about %.0f kN, %s holds %.0f kN.",
                     in.holdMpa(), need, press, have);
             out.add(Finding.watch("hold-opens-mold", text)
                     .measured(need, have, "kN", METHOD)
@@ -251,7 +251,9 @@ final class FillFindings {
         if (high > (1 + UNBALANCED_SHARE) * low)
             out.add(Finding.watch(
                             "cavities-unbalanced",
-                            say("The cavities do not fill together: their feeds take %.1f and %.1f MPa.", low, high))
+                            say(
+                                    "The cavities do not fill together: their feeds take %.1f MPa and %.1f MPa.",
+                                    low, high))
                     .remedy("Same length and size of runner to every cavity."));
         else if (feeds.size() > 2)
             out.add(
@@ -265,7 +267,7 @@ final class FillFindings {
             out.add(Finding.watch(
                             "walls-not-seen",
                             say(
-                                    "%.1f %% of the plastic lies in walls too thin for the %.2f mm cells of this estimate; it may fill worse there.",
+                                    "%.1f %% of the plastic lies in walls too thin for this estimate to follow (it looks in steps of %.2f mm); it may fill worse there.",
                                     100 * (1 - in.field().reachedShare()),
                                     in.field().cellMm()))
                     .measured(
@@ -277,7 +279,7 @@ final class FillFindings {
             out.add(Finding.note(
                     "generic-viscosity",
                     say(
-                            "Viscosity of %s is that of the family, not of your grade: the pressure may lie between %.0f and %.0f MPa.",
+                            "Viscosity of %s is that of the family, not of your grade: the pressure may be anything from %.0f to %.0f MPa.",
                             in.melt().name(),
                             r.pressureBandMpa().low(),
                             r.pressureBandMpa().high())));

@@ -55,7 +55,8 @@ final class UnitRule {
                 findings.add(question(stated, "the file states " + stated.plural(), size, readings));
             return new Taken(stated, "The file states " + stated.plural() + ".", readings, findings);
         }
-        if (chosen != null) return new Taken(chosen, "Named by the owner.", readings, findings);
+        if (chosen != null)
+            return new Taken(chosen, "Taken in " + chosen.plural() + ", as you named them.", readings, findings);
         return guess(size, readings);
     }
 

@@ -68,7 +68,7 @@ final class DecisionWords {
                         ? "set by hand; " + range
                         : range + ", the middle is taken"
                                 + (in.melt().crystalline() && in.wallMm() > 2
-                                        ? f(" and 0.15 %% for each mm of wall above 2 mm (wall %.1f mm)", in.wallMm())
+                                        ? f(" and 0.15 %% for each 1 mm of wall above 2 mm (wall %.1f mm)", in.wallMm())
                                         : "")
                                 + "; hold pressure moves it by about 0.1 % per 10 MPa; a mold dimension is the part's over 1 − shrink",
                 "layout.shrinkPercent");
@@ -119,10 +119,10 @@ final class DecisionWords {
         double n = in.melt().gateFactor();
         say(
                 "gate size",
-                f("%.1f × %.2f mm, land %.1f", s.widthMm(), s.depthMm(), s.landMm()),
+                f("%.1f × %.2f mm, land %.1f mm", s.widthMm(), s.depthMm(), s.landMm()),
                 s.reason()
                         + f(
-                                " May grow to %.1f × %.2f mm (classical rule %.1f × %.2f).",
+                                " May grow to %.1f × %.2f mm (classical rule %.1f × %.2f mm).",
                                 s.largestWidthMm(),
                                 s.largestDepthMm(),
                                 EdgeGateSize.widthMm(n, basis.surfaceMm2()),
@@ -131,8 +131,9 @@ final class DecisionWords {
     }
 
     private void feed() {
-        String mouth =
-                f("mouth Ø%.1f mm, bore %.1f + 0.5", plan.mouthMm, in.press().boreMm());
+        String mouth = f(
+                "mouth Ø%.1f mm, 0.5 mm more than the nozzle's bore of %.1f mm",
+                plan.mouthMm, in.press().boreMm());
         if (plan.lying()) {
             say(
                     "nozzle",
@@ -170,7 +171,9 @@ final class DecisionWords {
                     case ROUND -> f("round Ø%.1f mm", s.widthMm());
                     case HALF_ROUND -> f("half round %.1f mm wide", s.widthMm());
                     case TRAPEZOID ->
-                        f("trapezoid %.1f wide, %.1f deep, %.0f°", s.widthMm(), s.depthMm(), s.wallDraftDeg());
+                        f(
+                                "trapezoid %.1f mm wide, %.1f mm deep, %.0f° a side",
+                                s.widthMm(), s.depthMm(), s.wallDraftDeg());
                     case RECTANGLE -> f("%.1f × %.1f mm", s.widthMm(), s.depthMm());
                 };
         say("runner", shape + f(", %.1f mm long", plan.runnerLengthMm), plan.runner.reason(), "layout.runnerMm");
@@ -208,7 +211,7 @@ final class DecisionWords {
         String value = plan.vents.isEmpty()
                 ? "none"
                 : f(
-                        "%d, %.0f wide, %.3f deep, land %.1f mm",
+                        "%d, %.0f mm wide, %.3f mm deep, land %.1f mm",
                         plan.vents.size(),
                         plan.vents.getFirst().widthMm(),
                         plan.vents.getFirst().depthMm(),
@@ -217,8 +220,8 @@ final class DecisionWords {
                 "vents",
                 value,
                 f(
-                        "%s takes %.3f to %.3f mm without flash; they pass %.0f cm³/s of air a cavity (speed of sound counted), the melt brings %.1f;"
-                                + " trapped air at 30 bar would reach %.0f °C",
+                        "%s takes %.3f to %.3f mm without flash; they pass %.0f cm³/s of air a cavity (speed of sound counted), the melt brings %.1f cm³/s;"
+                                + " trapped air at 3 MPa would reach %.0f °C",
                         in.melt().name(),
                         in.melt().ventLowMm(),
                         in.melt().ventHighMm(),
@@ -233,7 +236,7 @@ final class DecisionWords {
         DowelPlace d = plan.dowels.getFirst();
         say(
                 "dowels",
-                f("two Ø%.0f, %.1f mm proud", d.diameterMm(), d.proudMm()),
+                f("two Ø%.0f\u00a0mm, %.1f mm proud", d.diameterMm(), d.proudMm()),
                 d.fit() + "; one stands 4 mm off the diagonal, so that the halves close one way only",
                 "layout.dowel");
     }
@@ -265,10 +268,10 @@ final class DecisionWords {
         say(
                 "block",
                 f(
-                        "%.0f × %.0f mm, A %.1f, B %.1f thick",
+                        "%.0f × %.0f mm, A %.1f mm, B %.1f mm thick",
                         plan.widthMm, plan.heightMm, plan.thicknessA, plan.thicknessB),
                 f(
-                        "cavity %.1f mm deep in A and %.1f in B, floor at least %.1f mm, edge %.0f mm; cores stand %.1f mm out of A and %.1f out of B;"
+                        "cavity %.1f mm deep in A and %.1f mm in B, floor at least %.1f mm, edge %.0f mm; cores stand %.1f mm out of A and %.1f mm out of B;"
                                 + " from %s and %s%s",
                         basis.shape().depthAMm(),
                         basis.shape().depthBMm(),

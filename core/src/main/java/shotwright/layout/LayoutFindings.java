@@ -128,7 +128,7 @@ final class LayoutFindings {
                     .remedy(
                             "Give the part a flat rim if its use allows it.",
                             "",
-                            "Both halves are then faced in one pass."));
+                            "Milling two stepped faces that must match; flat halves are faced in one pass."));
         Double wish = in.wishes().partingZMm();
         if (wish != null && in.plane() && (wish < in.freeLowMm() - 0.01 || wish > in.freeHighMm() + 0.01))
             out.add(Finding.stop(
@@ -141,7 +141,7 @@ final class LayoutFindings {
                             wish < in.freeLowMm() ? in.freeLowMm() : in.freeHighMm(),
                             "mm",
                             Source.measured("band of the outline that a plane can part"))
-                    .remedy(f("Set it between %.2f and %.2f mm.", in.freeLowMm(), in.freeHighMm())));
+                    .remedy(f("Set it from %.2f to %.2f mm.", in.freeLowMm(), in.freeHighMm())));
     }
 
     private void dowels() {
@@ -149,7 +149,7 @@ final class LayoutFindings {
             out.add(Finding.ask(
                             "no-dowel",
                             "No dowel on the rack is short enough for these halves and long enough to hold.")
-                    .remedy("Buy dowels of 4 to 6 mm in lengths of 10 to 20 mm."));
+                    .remedy("Buy dowels of 4 to 6\u00a0mm in lengths of 10 to 20\u00a0mm."));
         else if (plan.dowels.isEmpty())
             out.add(Finding.stop("no-dowel-place", "Two dowels do not find room on a diagonal of the block.")
                     .remedy("Make the block larger, or take fewer cavities."));
@@ -204,7 +204,7 @@ final class LayoutFindings {
             boolean floor = c.name().startsWith("floor");
             String text = breaks
                     ? f(
-                            "The %s carries %.0f MPa of stress and the metal stands %.0f.",
+                            "The %s carries %.0f MPa of stress and the metal stands %.0f MPa.",
                             c.name(), c.stressMpa(), c.stressLimitMpa())
                     : f("The %s gives %.3f mm under pressure.", c.name(), c.deflectionMm());
             out.add((floor ? Finding.note("floor-gives", text) : Finding.watch("metal-gives", text))

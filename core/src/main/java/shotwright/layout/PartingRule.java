@@ -43,11 +43,11 @@ final class PartingRule {
             String words = wish < low - shopMm || wish > high + shopMm
                     ? String.format(
                             Locale.ROOT,
-                            "set by hand at %.2f mm, outside the band %.2f to %.2f mm that a plane allows",
+                            "set by hand at height %.2f mm, outside the %.2f to %.2f mm that a plane allows",
                             wish,
                             low,
                             high)
-                    : String.format(Locale.ROOT, "set by hand at %.2f mm", wish);
+                    : String.format(Locale.ROOT, "set by hand at height %.2f mm", wish);
             return new PartingChoice(Kind.PLANE, wish, low, high, words, alternatives(low, high, wish));
         }
         if (high - low <= 2 * shopMm)
@@ -58,7 +58,7 @@ final class PartingRule {
                     high,
                     String.format(
                             Locale.ROOT,
-                            "the widest outline lies at %.2f mm and leaves no other height",
+                            "the widest outline lies at height %.2f mm and leaves no other height",
                             (low + high) / 2),
                     List.of());
         return free(low, high);
@@ -74,8 +74,8 @@ final class PartingRule {
                 z,
                 String.format(
                         Locale.ROOT,
-                        "no plane parts the outline: it would have to lie above %.2f and below %.2f mm at once; the line steps with the rim and lies"
-                                + " at %.2f mm wherever it can",
+                        "no plane parts the outline: it would have to lie above %.2f mm and below %.2f mm at once; the line steps with the rim and lies"
+                                + " at height %.2f mm wherever it can",
                         in.freeLowMm(),
                         in.freeHighMm(),
                         z),
@@ -88,7 +88,9 @@ final class PartingRule {
         boolean coreB = core[1] > Math.max(1.2 * core[0], telling), coreA = core[0] > Math.max(1.2 * core[1], telling);
         double[] flats = flatLevels(low, high);
         double pick = coreB ? (flats.length > 0 ? flats[0] : low) : flats.length > 0 ? flats[flats.length - 1] : high;
-        String rim = flats.length > 0 ? "on the flat rim at %.2f mm, " : "at %.2f mm, an end of the free band, ";
+        String rim = flats.length > 0
+                ? "on the flat rim at height %.2f mm, "
+                : "at height %.2f mm, where the outline lets a plane pass, ";
         String why = coreB
                 ? "so that the cores in B keep the part and it stands free on them"
                 : coreA

@@ -98,7 +98,7 @@ final class ReleasePlan {
                     + " sleeve round a core pin, or change the part.";
         return String.format(
                 Locale.ROOT,
-                "%d pins of %.1f mm a part, %.0f N each, pushed by %s.%s%s",
+                "%d pins of %.1f\u00a0mm a part, %.0f N each, pushed by %s.%s%s",
                 pins.places().size(),
                 pins.diameterMm(),
                 pins.forceN(),

@@ -63,7 +63,7 @@ final class MoldCost {
                 BENCH_H + polish,
                 r.labour(),
                 true,
-                "two hours and half an hour for each dm² to 320 grit");
+                "two hours and half an hour for each 100 cm² to 320 grit");
         work("trial at the press", TRIAL_H, r.labour(), true, "set-up, short shots, gate seal");
         work("measuring first parts", MEASURE_H, r.labour(), true, "three parts of each cavity");
         work(

@@ -111,8 +111,8 @@ public final class Quote {
         if (neutral)
             out.add(Finding.ask(
                             "rates-are-typical",
-                            "The hourly rates are typical of small shops, not yours; the price is in neutral units until you enter your own.")
-                    .remedy("Enter your rates for labour, press, mill and drawing once; every quote uses them."));
+                            "The hourly rates are a typical small shop's, not yours, and the money is in neutral units: compare with it, do not quote it.")
+                    .remedy("Put your own hourly rates on the hours of the quote."));
         if (in.handRun() && in.cycleS() * in.quantityAsked() / in.cavities() > 40 * 3600)
             out.add(Finding.watch(
                     "lot-by-hand-is-long",

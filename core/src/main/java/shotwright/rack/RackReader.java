@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import shotwright.measure.InchSentence;
 import shotwright.measure.Quantity;
 import shotwright.measure.QuantityRange;
 import shotwright.measure.Source;
@@ -82,7 +83,7 @@ final class RackReader {
     private Object single(Class<?> type, String name, JsonNode node, String key) {
         if (type == Quantity.class) return quantity(name, node, key);
         if (type == QuantityRange.class) return range(name, node, key);
-        if (type == String.class) return text(node, key);
+        if (type == String.class) return name.equals("name") ? InchSentence.name(text(node, key)) : text(node, key);
         if (type == Source.class) return SourceText.parse(text(node, key));
         if (type == boolean.class) {
             if (!node.isBoolean()) throw trouble(key, "must be true or false");

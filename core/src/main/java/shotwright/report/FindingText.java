@@ -33,8 +33,8 @@ final class FindingText {
                     .append('.');
         if (!f.remedy().isEmpty()) s.append("  \n   *Smallest change:* ").append(sentence(f.remedy()));
         if (!f.sizeEffect().isEmpty()) s.append(' ').append(sentence(f.sizeEffect()));
-        if (!f.saves().isEmpty()) s.append(' ').append(sentence(f.saves()));
-        return s.append('\n').toString();
+        if (!f.saves().isEmpty()) s.append(" *Saves:* ").append(sentence(f.saves()));
+        return show.sentence(s.append('\n').toString());
     }
 
     /** Has … asked …, with the source of the limit. */
@@ -42,7 +42,9 @@ final class FindingText {
         if (f.value() == null) return "";
         String has = "Has " + show.value(f.value(), f.unit());
         if (f.limit() == null) return has + (f.source() == null ? "." : " (" + f.source() + ").");
-        return has + ", limit " + show.value(f.limit(), f.unit())
+        boolean none = f.limit() == 0 && f.unit().startsWith("mm");
+        return has
+                + (none ? ", should have none" : ", limit " + show.value(f.limit(), f.unit()))
                 + (f.source() == null ? "." : " (" + f.source() + ").");
     }
 

@@ -8,6 +8,7 @@ import shotwright.intake.IntakeFacts;
 import shotwright.intake.UnitReading;
 import shotwright.job.JobResult;
 import shotwright.measure.Band;
+import shotwright.measure.InchSentence;
 import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.review.DraftRegion;
@@ -59,7 +60,8 @@ public final class FirstAnswerPage {
 
     private void head() {
         IntakeFacts f = job.intake().facts();
-        String name = job.card().job() == null ? f.fileName() : job.card().job() + " (" + f.fileName() + ")";
+        String name = InchSentence.name(
+                job.card().job() == null ? f.fileName() : job.card().job() + " (" + f.fileName() + ")");
         line(name);
         line("=".repeat(Math.min(78, name.length())));
         line(verdict());
@@ -191,7 +193,7 @@ public final class FirstAnswerPage {
 
     private void row(String name, String text) {
         String pad = name + " ".repeat(Math.max(1, 16 - name.length()));
-        page.append(wrap(pad, text)).append('\n');
+        page.append(wrap(pad, show.sentence(text))).append('\n');
     }
 
     /** Wraps a row at 110 characters, continuation lines under the text. */
@@ -214,6 +216,6 @@ public final class FirstAnswerPage {
     }
 
     private void line(String text) {
-        page.append(text).append('\n');
+        page.append(show.sentence(text)).append('\n');
     }
 }

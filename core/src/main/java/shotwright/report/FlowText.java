@@ -19,7 +19,7 @@ final class FlowText {
                 };
         rows.put(
                 "Fill",
-                "first-order: " + verdict + " in " + Numbers.time(f.fillTimeS()) + " (window "
+                "first-order estimate: " + verdict + " in " + Numbers.time(f.fillTimeS()) + " (window "
                         + Numbers.time(f.fillWindowS().low()) + " to "
                         + Numbers.time(f.fillWindowS().high()) + "); takes " + show.pressure(f.pressureBandMpa())
                         + " of the " + show.pressure(f.pressureAvailableMpa())
@@ -38,7 +38,7 @@ final class FlowText {
         Map<String, String> rows = new LinkedHashMap<>();
         rows.put(
                 "Cooling",
-                "first-order: " + Numbers.time(c.coolingTimeS()) + " ("
+                "first-order estimate: " + Numbers.time(c.coolingTimeS()) + " ("
                         + Numbers.time(c.coolingBandS().low()) + " to "
                         + Numbers.time(c.coolingBandS().high()) + "), cycle " + Numbers.time(c.cycleTimeS()));
         rows.put(

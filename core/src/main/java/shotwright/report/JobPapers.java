@@ -31,7 +31,7 @@ public final class JobPapers {
         folder.writeText("job-card.json", CardFile.text(job.card()));
         folder.writeText("00-summary.json", SummaryJson.text(job));
         folder.writeText("00-summary.md", SummaryPage.text(job, pictures));
-        if (job.sheet() != null) folder.writeText("press-sheet.md", PressSheetPage.text(job.sheet()));
+        if (job.sheet() != null) folder.writeText("press-sheet.md", PressSheetPage.text(job.sheet(), job.inch()));
         else folder.remove("press-sheet.md");
     }
 

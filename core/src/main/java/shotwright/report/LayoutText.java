@@ -9,6 +9,7 @@ import shotwright.layout.FeedSegment;
 import shotwright.layout.Gate;
 import shotwright.layout.LayoutResult;
 import shotwright.layout.Vent;
+import shotwright.measure.InchSentence;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.MoldResult;
 
@@ -19,7 +20,7 @@ final class LayoutText {
     static Map<String, String> rows(LayoutResult l, Numbers show) {
         Map<String, String> rows = new LinkedHashMap<>();
         rows.put(
-                "Parts at",
+                "Parting",
                 (l.parting().kind() == shotwright.layout.PartingChoice.Kind.PLANE
                                 ? "one plane; "
                                 : "a stepped surface; ")
@@ -31,15 +32,10 @@ final class LayoutText {
         rows.put("Comes out", l.release().words());
         rows.put(
                 "Block",
-                show.coarse(l.block().widthMm()) + " × " + show.coarse(l.block().heightMm()) + ", A "
+                show.face(l.block().widthMm(), l.block().heightMm()) + ", A "
                         + show.coarse(l.block().thicknessAMm()) + " and B "
-                        + show.coarse(l.block().thicknessBMm()) + " thick, from " + stock(l));
+                        + show.coarse(l.block().thicknessBMm()) + " thick");
         return rows;
-    }
-
-    private static String stock(LayoutResult l) {
-        String a = l.block().stockA(), b = l.block().stockB();
-        return a.equals(b) ? a : a + " and " + b;
     }
 
     private static String gate(Gate g, Numbers show) {
@@ -85,8 +81,9 @@ final class LayoutText {
     private static String dowels(List<DowelPlace> dowels, Numbers show) {
         if (dowels.isEmpty()) return "none";
         DowelPlace d = dowels.getFirst();
-        return dowels.size() + " of " + show.coarse(d.diameterMm()) + ", kept in half " + d.holdHalf()
-                + ", standing proud " + show.coarse(d.proudMm()) + "; " + d.fit();
+        String sold = Numbers.figures(d.diameterMm(), 3).replaceAll("\\.?0+$", "") + " mm";
+        return dowels.size() + " of " + InchSentence.name(sold) + ", kept in half " + d.holdHalf() + ", standing proud "
+                + show.coarse(d.proudMm()) + "; " + d.fit();
     }
 
     static Map<String, String> moldRows(MoldResult m, Numbers show) {
@@ -99,18 +96,19 @@ final class LayoutText {
                             + h.opening().words());
         }
         rows.put(
-                "Adds up",
-                "halves, parts and cut-outs make the block to "
-                        + String.format(java.util.Locale.ROOT, "%.0e", Math.max(m.balanceError(), 1e-16)) + "; "
-                        + (m.badColumns() == 0 ? "no bad column in " : m.badColumns() + " bad columns in ")
-                        + Numbers.fixed(m.columns(), 0) + " looked through; parted by " + m.partingUsed());
+                "Checked",
+                "metal, plastic and cut-outs add up to the block"
+                        + (m.balanceError() < 5e-7
+                                ? ""
+                                : " but for " + Numbers.figures(100 * m.balanceError(), 2) + " %")
+                        + "; looked through at " + Numbers.fixed(m.columns(), 0) + " places, "
+                        + (m.badColumns() == 0 ? "sound at all of them" : "wrong at " + m.badColumns() + " of them"));
         if (m.specks().count() > 0)
             rows.put(
                     "Specks",
                     (m.specks().count() == 1 ? "one loose speck" : m.specks().count() + " loose specks")
                             + " of metal, "
-                            + String.format(
-                                    java.util.Locale.ROOT, "%.1g", m.specks().volumeMm3())
+                            + Numbers.figures(m.specks().volumeMm3(), 1)
                             + " mm³ in all, given to what they touch");
         return rows;
     }

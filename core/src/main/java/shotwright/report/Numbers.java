@@ -1,14 +1,16 @@
 package shotwright.report;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Locale;
 import shotwright.geom.Vec3;
 import shotwright.measure.Band;
+import shotwright.measure.Digits;
+import shotwright.measure.InchSentence;
 import shotwright.measure.Units;
 
-/** Sets numbers as they stand on a page: rounded to what they are worth, with unit, in the shop's length unit first. */
+/**
+ * Sets numbers as they stand on a page: rounded to what they are worth, with unit, in the shop's unit first. For inch shops the metric value
+ * in brackets has a no-break space before its unit, so that {@link #sentence} leaves it alone.
+ */
 public final class Numbers {
     private final boolean inch;
 
@@ -31,24 +33,19 @@ public final class Numbers {
         return new Numbers(lengthsIn.equals("in"));
     }
 
+    /** A station's sentence, which is always written in metric units, for this shop. */
+    public String sentence(String metric) {
+        return inch ? InchSentence.of(metric) : metric;
+    }
+
     /** A number with so many decimals, thousands by a thin gap. */
     public static String fixed(double v, int decimals) {
-        if (Double.isNaN(v)) return "–";
-        String s = new BigDecimal(v).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-        if (s.startsWith("-") && s.replaceAll("[0.\\-]", "").isEmpty()) s = s.substring(1);
-        int dot = s.indexOf('.');
-        String whole = dot < 0 ? s : s.substring(0, dot), rest = dot < 0 ? "" : s.substring(dot);
-        String sign = whole.startsWith("-") ? "−" : "";
-        if (!sign.isEmpty()) whole = whole.substring(1);
-        if (whole.length() > 4) whole = whole.replaceAll("(?<=\\d)(?=(\\d{3})+$)", "\u202f");
-        return sign + whole + rest;
+        return Digits.fixed(v, decimals);
     }
 
     /** A number to so many significant figures, never in powers of ten. */
     public static String figures(double v, int figures) {
-        if (v == 0 || !Double.isFinite(v)) return v == 0 ? "0" : "–";
-        BigDecimal b = new BigDecimal(v).round(new MathContext(figures, RoundingMode.HALF_UP));
-        return fixed(b.doubleValue(), Math.max(0, b.scale()));
+        return Digits.figures(v, figures);
     }
 
     /** A length: 0.01 mm or 0.001 in. */
@@ -59,12 +56,19 @@ public final class Numbers {
     /** A length with the other unit behind it. */
     public String lengthBoth(double mm) {
         String m = fixed(mm, 2) + " mm", i = fixed(Units.mmToIn(mm), 3) + " in";
-        return inch ? i + " (" + m + ")" : m + " (" + i + ")";
+        return inch ? i + behind(m) : m + " (" + i + ")";
     }
 
     /** A coarse length: 0.1 mm or 0.01 in. */
     public String coarse(double mm) {
         return inch ? fixed(Units.mmToIn(mm), 2) + " in" : fixed(mm, 1) + " mm";
+    }
+
+    /** Two coarse lengths across each other. */
+    public String face(double wideMm, double highMm) {
+        return inch
+                ? fixed(Units.mmToIn(wideMm), 2) + " × " + coarse(highMm)
+                : fixed(wideMm, 1) + " × " + coarse(highMm);
     }
 
     /** Three sizes of a box. */
@@ -86,7 +90,7 @@ public final class Numbers {
     /** An area in both systems. */
     public String area(double mm2) {
         String cm = fixed(mm2 / 100, 2) + " cm²", in = fixed(Units.mm2ToIn2(mm2), 2) + " in²";
-        return inch ? in + " (" + cm + ")" : cm + " (" + in + ")";
+        return inch ? in + behind(cm) : cm + " (" + in + ")";
     }
 
     /** A small area, in the shop's unit alone. */
@@ -97,19 +101,19 @@ public final class Numbers {
     /** A volume in cubic centimetres, with cubic inches for inch shops. */
     public String volume(double mm3) {
         String cm = fixed(mm3 / 1000, 2) + " cm³";
-        return inch ? fixed(mm3 / Math.pow(Units.MM_PER_IN, 3), 3) + " in³ (" + cm + ")" : cm;
+        return inch ? fixed(mm3 / Math.pow(Units.MM_PER_IN, 3), 3) + " in³" + behind(cm) : cm;
     }
 
     /** A force in kilonewtons and short tons. */
     public String force(double kn) {
         String k = figures(kn, 3) + " kN", t = fixed(Units.knToShortTons(kn), 2) + " short tons";
-        return inch ? t + " (" + k + ")" : k + " (" + t + ")";
+        return inch ? t + behind(k) : k + " (" + t + ")";
     }
 
     /** A pressure in megapascals and pounds per square inch. */
     public String pressure(double mpa) {
         String m = figures(mpa, 2) + " MPa", p = figures(Units.mpaToPsi(mpa), 2) + " psi";
-        return inch ? p + " (" + m + ")" : m + " (" + p + ")";
+        return inch ? p + behind(m) : m + " (" + p + ")";
     }
 
     /** A band of pressure. */
@@ -122,7 +126,7 @@ public final class Numbers {
     /** A temperature in both scales. */
     public String temperature(double c) {
         String m = fixed(c, 0) + " °C", f = fixed(Units.cToF(c), 0) + " °F";
-        return inch ? f + " (" + m + ")" : m + " (" + f + ")";
+        return inch ? f + behind(m) : m + " (" + f + ")";
     }
 
     /** A mass in grams, ounces behind for inch shops. */
@@ -152,6 +156,10 @@ public final class Numbers {
             case "share", "ratio", "1", "" -> figures(v, 3);
             default -> figures(v, 3) + " " + unit;
         };
+    }
+
+    private static String behind(String metric) {
+        return " (" + metric.replace(' ', '\u00a0') + ")";
     }
 
     @Override

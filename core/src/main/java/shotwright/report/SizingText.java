@@ -36,7 +36,8 @@ final class SizingText {
                         + " all ways together");
         rows.put(
                 "How many up",
-                s.cavities() + (s.cavities() == 1 ? " cavity" : " cavities") + "; "
+                s.cavities()
+                        + (s.cavities() == 1 ? " cavity. " : " cavities. ")
                         + s.cavityRows().stream()
                                 .filter(CavityRow::chosen)
                                 .findFirst()
@@ -87,9 +88,7 @@ final class SizingText {
                     .append(" | ")
                     .append(show.mass(c.shotG()))
                     .append(" | ")
-                    .append(show.coarse(c.moldWidthMm()))
-                    .append(" × ")
-                    .append(show.coarse(c.moldHeightMm()))
+                    .append(show.face(c.moldWidthMm(), c.moldHeightMm()))
                     .append(" | ")
                     .append(Numbers.time(c.cycleS()))
                     .append(" | ")
@@ -115,7 +114,7 @@ final class SizingText {
         }
         if (!s.resinRows().isEmpty()) {
             t.append(
-                    "\n| the same mold in | press says | clamp | shot | parts come out | |\n|---|---|---|---|---|---|\n");
+                    "\n| the same mold in | press says | clamp | shot | parts come out by | |\n|---|---|---|---|---|---|\n");
             for (ResinRow r : s.resinRows()) {
                 String change = (r.sizeChangePercent() > 0 ? "+" : "") + Numbers.fixed(r.sizeChangePercent(), 2) + " %";
                 t.append("| ")

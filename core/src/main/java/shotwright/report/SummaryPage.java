@@ -9,6 +9,7 @@ import shotwright.intake.IntakeFacts;
 import shotwright.job.JobResult;
 import shotwright.job.Station;
 import shotwright.layout.Decision;
+import shotwright.measure.InchSentence;
 import shotwright.quote.QuoteResult;
 import shotwright.review.DraftRegion;
 import shotwright.review.ReviewResult;
@@ -40,9 +41,12 @@ public final class SummaryPage {
 
     private void write() {
         IntakeFacts f = job.intake().facts();
-        line("# " + (job.card().job() == null ? f.fileName() : job.card().job()));
+        line("# "
+                + InchSentence.name(
+                        job.card().job() == null ? f.fileName() : job.card().job()));
         line("");
-        if (job.card().customer() != null) line("For " + job.card().customer() + ". Part file " + f.fileName() + ".");
+        if (job.card().customer() != null)
+            line(InchSentence.name("For " + job.card().customer() + ". Part file " + f.fileName() + "."));
         line("");
         line("```");
         page.append(FirstAnswerPage.brief(job));
@@ -51,7 +55,7 @@ public final class SummaryPage {
         if (job.review() != null) review(job.review());
         if (job.sizing() != null) {
             head(Station.SIZING);
-            page.append(SizingText.table(job.sizing(), show));
+            page.append(show.sentence(SizingText.table(job.sizing(), show)));
             findings(job.sizing().findings());
         }
         if (job.layout() != null) {
@@ -202,6 +206,6 @@ public final class SummaryPage {
     }
 
     private void line(String text) {
-        page.append(text).append('\n');
+        page.append(show.sentence(text)).append('\n');
     }
 }

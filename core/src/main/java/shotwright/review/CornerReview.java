@@ -130,7 +130,7 @@ final class CornerReview {
                 .at(worst.at())
                 .measured(needs, SMALL_CUTTER_MM, "mm", REACH)
                 .remedy(
-                        "Radius " + Say.mm(SMALL_CUTTER_MM / 2 + 0.1, 1) + " on these edges of the part.",
+                        "Put a radius of " + Say.mm(SMALL_CUTTER_MM / 2 + 0.1, 1) + " on these edges of the part.",
                         "Edges get rounder, sizes stay.",
                         "A cutter change and slow passes over " + Say.number(area, area < 10 ? 1 : 0) + " mm².");
     }
@@ -151,7 +151,7 @@ final class CornerReview {
                 .at(worst.at())
                 .measured(area, 0, "mm²", REACH)
                 .remedy(
-                        "Wider or rounder there, or buy a longer cutter, or split the mold there with an insert.",
+                        "Make it wider or rounder there; or leave the drawing and buy a longer cutter, or split the mold there with an insert.",
                         "",
                         "Hand work or spark erosion over " + Say.number(area, area < 10 ? 1 : 0) + " mm².");
     }

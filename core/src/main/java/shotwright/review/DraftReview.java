@@ -154,7 +154,7 @@ final class DraftReview {
                                 + " mm² together, lean less than their depth wants.")
                 .at(row.at())
                 .measured(asked - worst, asked, "deg", DraftRule.TABLE)
-                .remedy("Up to " + Say.deg(worst) + " more on each; the draft map shows where.", "", "");
+                .remedy("Lean each up to " + Say.deg(worst) + " more; the draft picture shows where.", "", "");
         return new Said<>(row, f);
     }
 
@@ -209,8 +209,8 @@ final class DraftReview {
     }
 
     private String remedy(Group g, double missing) {
-        String change = Say.deg(g.askedDeg) + (g.walls.size() == 1 ? "" : " on each") + ", " + Say.deg(missing)
-                + " more than now";
+        String change = "Lean " + (g.walls.size() == 1 ? "it " : "each ") + Say.deg(g.askedDeg) + ", "
+                + Say.deg(missing) + " more than now";
         String cut = cutters.taperAtLeast(g.askedDeg - DraftRule.BAND_DEG);
         return cut.isEmpty() ? change + "." : change + "; or leave the drawing and cut it with the " + cut + ".";
     }
@@ -231,8 +231,8 @@ final class DraftReview {
 
     private static String saves(Group g) {
         return g.first().shape().isCore()
-                ? "Less force to push the part off, no white marks."
-                : "No drag marks, less polishing along the draw.";
+                ? "Force to push the part off, and white marks."
+                : "Drag marks, and polishing along the draw.";
     }
 
     private shotwright.geom.Vec3 place(Group g) {

@@ -29,7 +29,8 @@ final class LetteringReview {
 
     private static final double LEAST_STROKE = 0.6, LEAST_HEIGHT = 0.2, MOST_HEIGHT = 0.4;
     private static final double SAME_MARK_MM = 3;
-    private static final Source RULE = Source.commonPractice("lettering 0.2 to 0.4 high, strokes 0.6 or wider");
+    private static final Source RULE =
+            Source.commonPractice("lettering 0.2 to 0.4 mm high, strokes of 0.6 mm or wider");
 
     private final PulledPart pulled;
 
@@ -157,12 +158,13 @@ final class LetteringReview {
                     "Raise it from the part instead of sinking it.",
                     "",
                     "Milling the whole face down by " + Say.mm(depth, 2) + ".");
-        if (thin) return f.remedy("Strokes of " + Say.mm(LEAST_STROKE, 1) + " or wider.", "", "An engraving cutter.");
+        if (thin)
+            return f.remedy("Make the strokes " + Say.mm(LEAST_STROKE, 1) + " or wider.", "", "An engraving cutter.");
         if (low || high)
             return f.remedy(
-                    "Height between " + Say.mm(LEAST_HEIGHT, 1) + " and " + Say.mm(MOST_HEIGHT, 1) + ".",
+                    "Make the height " + Say.number(LEAST_HEIGHT, 1) + " to " + Say.mm(MOST_HEIGHT, 1) + ".",
                     "",
-                    "Legible, and no drag.");
+                    "Letters hard to read, and drag marks on them.");
         return f;
     }
 }

@@ -36,7 +36,8 @@ final class Questions {
         Vec3 p = f.atMm();
         String where = p == null
                 ? ""
-                : String.format(Locale.ROOT, " (near x %.1f, y %.1f, z %.1f)", p.x() + 0.0, p.y() + 0.0, p.z() + 0.0);
+                : " (near x " + Say.number(p.x(), 1) + ", y " + Say.number(p.y(), 1) + ", z " + Say.number(p.z(), 1)
+                        + " mm)";
         String ask =
                 change.isEmpty() ? "May we change the part there?" : "May we change the part: " + lower(change) + "?";
         return f.text() + where + " " + ask;

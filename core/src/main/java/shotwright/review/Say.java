@@ -1,6 +1,7 @@
 package shotwright.review;
 
 import java.util.Locale;
+import shotwright.measure.Digits;
 
 /** Numbers as they stand in sentences. */
 final class Say {
@@ -21,8 +22,7 @@ final class Say {
     }
 
     static String number(double v, int decimals) {
-        String s = String.format(Locale.ROOT, "%." + decimals + "f", v);
-        return s.startsWith("-0.") && s.replaceAll("[-0.]", "").isEmpty() ? s.substring(1) : s;
+        return Digits.fixed(v, decimals);
     }
 
     static String percent(double share, int decimals) {
@@ -39,7 +39,7 @@ final class Say {
         for (String head : new String[] {"wall", "outside"}) {
             if (!one.startsWith(head + " of the ")) continue;
             String of = one.substring(head.length() + 8);
-            return head + "s of the " + of + (of.endsWith("pocket") ? "" : "s");
+            return head + "s of the " + of + (of.endsWith("pocket") ? "" : of.endsWith("s") ? "es" : "s");
         }
         return one + "s";
     }

@@ -110,7 +110,7 @@ final class SlenderReview {
                     .at(s.at())
                     .measured(s.ratio(), s.limitRatio(), "1", RIB_RULE)
                     .remedy(
-                            Say.mm(s.limitRatio() * s.thickMm()) + " tall, or "
+                            "Make it " + Say.mm(s.limitRatio() * s.thickMm()) + " tall, or "
                                     + Say.mm(s.heightMm() / s.limitRatio(), 2) + " thick.",
                             "",
                             "Venting at the tips.");
@@ -123,7 +123,7 @@ final class SlenderReview {
                                 + Say.mm(ball, 2) + " fits in the joint and the face behind may show it.")
                 .at(s.at())
                 .measured(ball / wallMm, WallCheck.WATCH_RATIO, "1", FOOT_RULE)
-                .remedy("Ribs " + Say.mm(aim, 2) + " thick at the foot.", "", "");
+                .remedy("Make ribs " + Say.mm(aim, 2) + " thick at the foot.", "", "");
     }
 
     private static @Nullable Finding blade(Slender s, int count) {
@@ -132,11 +132,12 @@ final class SlenderReview {
                         "metal-slender",
                         (count == 1 ? "A slot" : count + " slots") + " of the part, " + Say.mm(s.thickMm(), 2)
                                 + " wide and " + Say.mm(s.heightMm())
-                                + " deep, leave mold metal that thin standing; it bends or breaks.")
+                                + (count == 1 ? " deep, leaves" : " deep, leave")
+                                + " mold metal that thin standing; it bends or breaks.")
                 .at(s.at())
                 .measured(s.ratio(), s.limitRatio(), "1", METAL_RULE)
                 .remedy(
-                        Say.mm(s.heightMm() / s.limitRatio(), 1) + " wide, or a steel insert there.",
+                        "Make it " + Say.mm(s.heightMm() / s.limitRatio(), 1) + " wide, or put a steel insert there.",
                         "The slot grows by " + Say.mm(s.heightMm() / s.limitRatio() - s.thickMm(), 1) + ".",
                         "A broken core.");
     }

@@ -8,13 +8,16 @@ import shotwright.finding.Finding;
 import shotwright.finding.Severity;
 import shotwright.geom.Vec3;
 import shotwright.measure.Source;
+import shotwright.mesh.Bvh;
+import shotwright.mesh.Probe;
 import shotwright.mesh.WallThickness;
 import shotwright.part.PulledPart;
 import shotwright.progress.Progress;
 
 /**
  * Wall thickness: its middle, its ends, and the places that are too thin to fill, thick enough to sink, or that step too fast from one to the
- * other. Samples nearer to an outside edge than half the wall there are left aside. Thin is judged straight through the wall, thick by the
+ * other. Samples nearer to an outside edge than half the wall there are left aside; where two faces run out to an edge, the edge is spoken
+ * of and not the wall. Thin is judged straight through the wall, thick by the
  * largest ball that fits (inscribed sphere over the middle wall: watch above 1.15, sinks above 1.25, may hold voids above 1.5; common
  * practice).
  */
@@ -23,6 +26,12 @@ final class WallCheck {
     private static final Source SPOT_RULE =
             Source.commonPractice("largest ball over middle wall: 1.15 watch, 1.25 sink, 1.5 void");
     private static final Source STEP_RULE = Source.commonPractice("thick over thin: 1.25 crystalline, 1.5 others");
+    /** Faces of one wall lean no more than this to each other, as measured on tapered ribs and drafted walls. */
+    private static final double EVEN_WALL_DEG = 8;
+
+    /** Two faces that meet at less are a feather edge, more is a plain corner (common practice). */
+    private static final double FEATHER_DEG = 40;
+
     private static final int SAMPLES = 12_000;
     private static final long SEED = 20;
     private static final double RIB_SHARE = 0.75;
@@ -38,6 +47,10 @@ final class WallCheck {
     private final double areaEachMm2;
     /** Samples that mean something, by number. */
     private final int[] sound;
+    /** Samples on a wedge that runs out to an outside edge, by number; their wall is nothing but their distance from the edge. */
+    private final List<Integer> onWedges = new ArrayList<>();
+    /** Angle between the two faces of such a wedge, by sample. */
+    private final double[] wedgeDeg;
 
     WallCheck(PulledPart pulled, MoldingLimits limits, Progress progress) {
         this.pulled = pulled;
@@ -46,13 +59,37 @@ final class WallCheck {
         medianMm = samples.rayQuantile(0.5);
         areaEachMm2 = pulled.part().mass().surfaceAreaMm2() / samples.count();
         OutsideEdges edges = OutsideEdges.of(pulled.mesh(), pulled.edges(), medianMm);
+        wedgeDeg = new double[samples.count()];
+        Probe probe = new Probe();
         int[] kept = new int[samples.count()];
         int n = 0;
         for (int i = 0; i < samples.count(); i++) {
             double local = Math.min(samples.ray(i), 2 * medianMm);
-            if (local > 0 && !edges.isNear(samples.sample(i).point(), local / 2)) kept[n++] = i;
+            if (!(local > 0) || edges.isNear(samples.sample(i).point(), local / 2)) continue;
+            wedgeDeg[i] = through(i) < limits.leastWallMm() ? wedgeDeg(probe, i) : 0;
+            if (runsOut(edges, i)) onWedges.add(i);
+            else kept[n++] = i;
         }
         sound = Arrays.copyOf(kept, n);
+    }
+
+    /** The angle between the face of a sample and the face straight behind it; 0 on an even wall. */
+    private double wedgeDeg(Probe probe, int i) {
+        var s = samples.sample(i);
+        Vec3 p = s.point(), n = s.normal();
+        double diagonal = pulled.mesh().box().diagonal();
+        probe.aim(p.x(), p.y(), p.z(), -n.x(), -n.y(), -n.z());
+        int hit = pulled.tree().firstHit(probe, 1e-7 * diagonal, 2 * diagonal, s.facet());
+        if (hit == Bvh.NONE) return 0;
+        double cos = -n.dot(pulled.mesh().doubleAreaNormal(hit).unit());
+        return Math.toDegrees(Math.acos(Math.clamp(cos, -1, 1)));
+    }
+
+    /** Leaning faces alone may be a tapered wall; a wedge has the edge they meet in where their lean says. */
+    private boolean runsOut(OutsideEdges edges, int i) {
+        if (!(wedgeDeg[i] > EVEN_WALL_DEG)) return false;
+        double away = samples.ray(i) / Math.tan(Math.toRadians(Math.min(wedgeDeg[i], 80)));
+        return edges.isNear(samples.sample(i).point(), 1.5 * away);
     }
 
     double medianMm() {
@@ -69,6 +106,7 @@ final class WallCheck {
         double least = none ? samples.rayQuantile(0.05) : WallThickness.quantile(through, 0.005);
         double most = none ? samples.sphereQuantile(0.99) : WallThickness.quantile(ball, 0.99);
         List<Said<WallReview.Spot>> spots = new ArrayList<>(thinSpots());
+        spots.addAll(featherEdges());
         spots.addAll(thickSpots());
         List<Said<WallReview.Step>> steps = steps(Said.rows(spots));
         WallReview review = new WallReview(
@@ -115,9 +153,38 @@ final class WallCheck {
                 .at(s.at())
                 .measured(s.wallMm(), limit, "mm", limits.wallSource())
                 .remedy(
-                        Say.mm(limit, 2) + " over " + Say.number(s.areaMm2(), 0) + " mm² of surface.",
+                        "Make it " + Say.mm(limit, 2) + " thick over " + Say.number(s.areaMm2(), 0)
+                                + " mm² of surface.",
                         "The wall grows by " + Say.mm(limit - s.wallMm(), 2) + " there.",
-                        "No short shots, less pressure to fill.");
+                        "Short shots, and pressure to fill.");
+    }
+
+    /** Where two faces meet at a sharp angle; a plain corner is nothing to speak of. */
+    private List<Said<WallReview.Spot>> featherEdges() {
+        List<Integer> sharp = onWedges.stream()
+                .filter(i -> wedgeDeg[i] < FEATHER_DEG)
+                .sorted(Comparator.comparingDouble(this::through))
+                .toList();
+        List<Said<WallReview.Spot>> spots = new ArrayList<>();
+        for (List<Integer> cluster : clusters(sharp)) {
+            int worst = worst(cluster, i -> -wedgeDeg[i]);
+            double wall = through(worst), area = cluster.size() * areaEachMm2;
+            var spot = new WallReview.Spot(0, false, place(worst), wall, wall / medianMm, area);
+            spots.add(new Said<>(spot, featherFinding(spot, wedgeDeg[worst])));
+        }
+        return spots;
+    }
+
+    private static Finding featherFinding(WallReview.Spot s, double deg) {
+        return Finding.watch(
+                        "feather-edge",
+                        "The part runs out to a feather edge here: two faces meet at " + Say.number(deg, 0)
+                                + "°. The edge comes out ragged and chips.")
+                .at(s.at())
+                .remedy(
+                        "End the edge in a small flat or a radius.",
+                        "The edge gets a little shorter.",
+                        "Trimming, and a sharp groove in the mold.");
     }
 
     private List<Said<WallReview.Spot>> thickSpots() {
@@ -155,7 +222,7 @@ final class WallCheck {
                 .remedy(
                         ratio > SINK_RATIO ? "Core it out until no more than " + Say.mm(aim, 2) + " fits." : "",
                         ratio > SINK_RATIO ? "Outside sizes can stay." : "",
-                        ratio > SINK_RATIO ? "A shorter cooling time and hold." : "");
+                        ratio > SINK_RATIO ? "Cooling and hold time." : "");
     }
 
     /** Samples that lie within a ball of each other gathered together; the worst first, a few only. */
@@ -207,7 +274,7 @@ final class WallCheck {
                     .remedy(
                             "Run it out over " + Say.mm(3 * (p.thickMm() - p.thinMm())) + " or more.",
                             "",
-                            "Less warp, less hold.");
+                            "Warp, and hold time.");
             said.add(new Said<>(step, f));
         }
         return said;

@@ -57,7 +57,7 @@ final class SheetFindings {
             out.add(Finding.watch(
                             "barrel-at-its-limit",
                             say(
-                                    "The barrel stops at %.0f °C, %s starts at %.0f; expect more pressure.",
+                                    "The barrel stops at %.0f °C, %s starts at %.0f °C; expect more pressure.",
                                     most, r.name(), wanted))
                     .measured(most, wanted, "°C", r.settings().nozzleC().source()));
     }
@@ -99,7 +99,7 @@ final class SheetFindings {
                                 "The melt stays about %.0f minutes in the barrel; %s stands %.0f.",
                                 set.residenceMin(), r.name(), limit))
                 .measured(set.residenceMin(), limit, "min", r.residenceMin().source())
-                .remedy("Shorter cycle, a smaller barrel, or the rear zone 10 °C colder; purge after every stop."));
+                .remedy("Shorter cycle, a smaller barrel, or the rear zone 10 K colder; purge after every stop."));
     }
 
     private void shot() {
@@ -109,7 +109,7 @@ final class SheetFindings {
             out.add(Finding.stop(
                             "shot-too-large",
                             say(
-                                    "The shot needs %.0f mm of stroke, the press has %.0f: parts stay short.",
+                                    "The shot needs %.0f mm of stroke, the press has %.0f mm: parts stay short.",
                                     stroke, have))
                     .measured(stroke, have, "mm", Source.computed("shot volume over plunger area"))
                     .remedy("Fewer cavities, a smaller feed or a larger plunger."));
@@ -138,10 +138,10 @@ final class SheetFindings {
                 have = in.press().usableKn();
         if (have >= need) return;
         String text = say(
-                "The mold opens: %.0f kN needed, %s holds %.0f.",
+                "The mold opens: %.0f kN needed, %s holds %.0f kN.",
                 need, in.press().name(), have);
         Finding f = have < 0.8 * need ? Finding.stop("clamp-short", text) : Finding.watch("clamp-short", text);
-        out.add(f.measured(need, have, "kN", Source.computed("stations 30 and 60"))
+        out.add(f.measured(need, have, "kN", Source.computed("clamp and filling estimates"))
                 .remedy("Less hold, fewer cavities, or a press with more clamp."));
     }
 
@@ -151,7 +151,7 @@ final class SheetFindings {
         out.add(Finding.watch(
                         "hold-low",
                         say(
-                                "Hold ends at %.0f MPa, %s wants %.0f or more: expect sinks and more shrink.",
+                                "Hold ends at %.0f MPa, %s wants %.0f MPa or more: expect sinks and more shrink.",
                                 set.holdMpa(), r.name(), usual))
                 .measured(set.holdMpa(), usual, "MPa", r.settings().holdMpa().source())
                 .remedy("Thinner walls and ribs, or a resin that packs easier; allow for the shrink in the mold."));

@@ -11,7 +11,7 @@ import shotwright.resin.Resin;
 
 /** Collects and rounds what the stations found into the sheet that starts the press, and holds it to the resin's limits. */
 public final class SheetMaker {
-    private static final String OURS = "worked out, stations 60 and 70";
+    private static final String OURS = "worked out from filling and cooling";
     private static final String PRACTICE = "common practice";
 
     private final SheetInput in;
@@ -94,7 +94,7 @@ public final class SheetMaker {
         double kn = Math.max(in.clampNeededKn(), in.fill().clampPeakKn());
         out.add(new PressSheet.Setting(
                 "clamp",
-                say("%.0f kN, %.1f short tons", kn, Units.knToShortTons(kn)),
+                say("%.0f kN (%.1f short tons)", kn, Units.knToShortTons(kn)),
                 say("%.0f kN", in.press().usableKn()),
                 OURS));
         fillAndHold(out);
@@ -110,7 +110,7 @@ public final class SheetMaker {
         out.add(new PressSheet.Setting("melt, nozzle", temp(set.nozzleC()), limit, from));
         if (in.press().injection() == Press.Injection.PLUNGER) {
             out.add(new PressSheet.Setting(
-                    "chamber, whole", temp(set.rearC()), limit, "nozzle value and 5 to 10 °C, common practice"));
+                    "chamber, whole", temp(set.rearC()), limit, "nozzle value and 5 to 10 K, common practice"));
             return;
         }
         out.add(new PressSheet.Setting("melt, front", temp(set.frontC()), limit, from));
@@ -139,7 +139,7 @@ public final class SheetMaker {
                 say("%.0f MPa", f.pressureAvailableMpa()),
                 OURS
                         + say(
-                                ", %.0f to %.0f",
+                                ", %.0f to %.0f MPa",
                                 f.pressureBandMpa().low(), f.pressureBandMpa().high())));
         out.add(new PressSheet.Setting("change over", "95–98 % full", "", PRACTICE));
         out.add(new PressSheet.Setting(
@@ -188,9 +188,9 @@ public final class SheetMaker {
                         r.dryMethod()),
                 "Last resin known and purged as below.",
                 "Mold: faces clean, no burr beside the dowels, vents open, screws tight, nozzle seat fits, thermometer in both halves.",
-                say("Mold at %.0f °C, both halves within 3.", set.moldC()),
+                say("Mold at %.0f °C, both halves within 3 K.", set.moldC()),
                 say(
-                        "Barrel up to %.0f °C, 15 to 30 minutes to soak, nozzle last; melt probed on the purge within 10 °C.",
+                        "Barrel up to %.0f °C, 15 to 30 minutes to soak, nozzle last; melt probed on the purge within 10 K.",
                         set.nozzleC()),
                 "Shot into the air into a metal tray: smooth, no bubbles, no hiss, no streaks.",
                 say(
@@ -201,7 +201,7 @@ public final class SheetMaker {
                         set.strokeMm() / 2),
                 "Stop growing at 95 to 98 % full by filling alone.",
                 say(
-                        "Add hold from %.0f MPa in steps, no higher than %.0f, until sinks are gone or flash starts.",
+                        "Add hold from %.0f MPa in steps, no higher than %.0f MPa, until sinks are gone or flash starts.",
                         set.holdMpa() / 2, set.holdLimitMpa()),
                 say(
                         "Gate seal: same cycle, three shots at each hold time, weigh; set 0.5 to 1 s past where the mass stays (first guess %.1f s).",

@@ -1,6 +1,6 @@
 package shotwright.sizing;
 
-import java.util.Locale;
+import shotwright.measure.Digits;
 import shotwright.measure.Units;
 
 /** Numbers as the station's sentences show them: no more digits than the estimate is worth, clamp and area in both systems. */
@@ -22,7 +22,6 @@ final class Figures {
     /** Three figures, no exponent. */
     static String number(double value) {
         double size = Math.abs(value);
-        String format = size >= 99.95 ? "%.0f" : size >= 9.995 ? "%.1f" : "%.2f";
-        return String.format(Locale.ROOT, format, value);
+        return Digits.fixed(value, size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2);
     }
 }

@@ -118,8 +118,10 @@ final class SizingFindings {
                     case ENVELOPE -> "Take " + press + ", turn the part, or cut fewer cavities.";
                     case SHOT ->
                         r.utilisationShare() < 0.2
-                                ? "Purge before the first good shot, or take a press with a smaller barrel: " + press
-                                        + "."
+                                ? "Purge before the first good shot, or take a press with a smaller barrel"
+                                        + better(r, c.subject())
+                                                .map(p -> ", " + p)
+                                                .orElse("") + "."
                                 : "Cut fewer cavities or take " + press + ".";
                     case PRESSURE ->
                         "Take an easier-flowing grade, a thicker wall, a shorter way from the gate, or " + press + ".";

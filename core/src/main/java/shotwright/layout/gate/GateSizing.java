@@ -158,7 +158,7 @@ public final class GateSizing {
         String how = shearOk && sealOk && dropOk ? "Smallest that passes: " : "Does not pass: ";
         return String.format(
                 Locale.ROOT,
-                "%ssheared at %.0f 1/s (limit %.0f)%s, frozen after %.2f s (at least %.2f s wanted)%s, takes %.1f of %.0f MPa%s. Open it after"
+                "%ssheared at %.0f 1/s (limit %.0f)%s, frozen after %.2f s (at least %.2f s wanted)%s, takes %.1f MPa of %.0f MPa%s. Open it after"
                         + " short shots; metal does not grow back.",
                 how,
                 shear,

@@ -72,7 +72,7 @@ public record RunnerChoice(
                     why
                             + String.format(
                                     Locale.ROOT,
-                                    "; round, half in each half, with the %.1f mm ball",
+                                    "; round, half in each half, with the %.1f\u00a0mm ball",
                                     ball.getAsDouble()));
         double d = Math.ceil(2 * need - 1e-9) / 2;
         Optional<ShopRack.Taper> taper = rack.tapers().stream()
@@ -101,7 +101,7 @@ public record RunnerChoice(
                 why
                         + String.format(
                                 Locale.ROOT,
-                                "; half round in half %s with the %.1f mm ball, a third wider to make up",
+                                "; half round in half %s with the %.1f\u00a0mm ball, a third wider to make up",
                                 half,
                                 wide));
     }

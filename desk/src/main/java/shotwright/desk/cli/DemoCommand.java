@@ -36,10 +36,10 @@ final class DemoCommand implements Callable<Integer> {
             names = "--lengths",
             paramLabel = "mm|in",
             defaultValue = "mm",
-            description = "what pages put first (default: ${DEFAULT-VALUE})")
+            description = "lengths on the pages in mm or in inches (default: ${DEFAULT-VALUE})")
     String lengths;
 
-    @Option(names = "--json", description = "print the results as JSON")
+    @Option(names = "--json", description = "print the results as JSON, always in metric units")
     boolean json;
 
     @Spec

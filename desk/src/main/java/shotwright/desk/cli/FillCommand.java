@@ -13,7 +13,7 @@ import shotwright.job.Station;
 @Command(
         name = "fill",
         mixinStandardHelpOptions = true,
-        description = "will it fill and how fast can it run (first-order), without writing files")
+        description = "will it fill and how fast can it run (first-order estimate), without writing files")
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class FillCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PART", description = "part file: STL, OBJ or 3MF")

@@ -26,7 +26,7 @@ final class JobOptions {
             names = "--mend",
             paramLabel = "WHAT",
             split = ",",
-            description = "mend what is safe to mend: flip, winding, holes")
+            description = "mend the file: flip (a part that is inside out), winding (facets that face the wrong way), holes (small gaps)")
     List<String> mend = new ArrayList<>();
 
     @Option(names = "--body", paramLabel = "N", description = "which body of a file with several, counted from 1")
@@ -36,16 +36,16 @@ final class JobOptions {
             names = "--pull",
             paramLabel = "x,y,z",
             split = ",",
-            description = "opening direction in the file's axes, half A toward it")
+            description = "direction in which half A comes off, in the file's axes")
     List<Double> pull = new ArrayList<>();
 
     @Option(
             names = "--resin",
             paramLabel = "ID",
-            description = "resin on the rack; may be given several times, the first sets the shrink")
+            description = "resin on the rack, by its short name; may be given several times, the first sets the shrink")
     List<String> resins = new ArrayList<>();
 
-    @Option(names = "--press", paramLabel = "ID", description = "press on the rack")
+    @Option(names = "--press", paramLabel = "ID", description = "press on the rack, by its short name (see the rack command)")
     @Nullable String press;
 
     @Option(
@@ -54,22 +54,22 @@ final class JobOptions {
             description = "a press the mold must fit as well, for example the customer's")
     @Nullable String secondPress;
 
-    @Option(names = "--cavities", paramLabel = "N", description = "how many up")
+    @Option(names = "--cavities", paramLabel = "N", description = "how many parts a shot")
     @Nullable Integer cavities;
 
     @Option(names = "--quantity", paramLabel = "N", split = ",", description = "quantities to price")
     List<Integer> quantities = new ArrayList<>();
 
-    @Option(names = "--lengths", paramLabel = "mm|in", description = "what pages put first")
+    @Option(names = "--lengths", paramLabel = "mm|in", description = "lengths on the pages in mm or in inches")
     @Nullable String lengths;
 
     @Option(
             names = "--shop",
             paramLabel = "DIR",
-            description = "folder with the shop's own rack files (rack/<kind>/<id>.json); they win by id")
+            description = "folder with the shop's own rack files (rack/<kind>/<id>.json); one with the same short name replaces ours")
     @Nullable Path shop;
 
-    @Option(names = "--json", description = "print the results as JSON")
+    @Option(names = "--json", description = "print the results as JSON, always in metric units")
     boolean json;
 
     /** The card with the options laid over it. */
