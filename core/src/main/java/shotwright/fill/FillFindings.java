@@ -168,8 +168,8 @@ final class FillFindings {
             out.add(Finding.note(
                             "wall-stress",
                             say(
-                                    "The melt drags on the wall at %.2f MPa (%s); thin walls may crack or warp later.",
-                                    s.shearStressMpa(), s.name()))
+                                    "In the %s of the cavity the melt drags on the wall at %.2f MPa; thin walls may crack or warp later.",
+                                    s.name().replaceAll("^cavity, | of the way$", ""), s.shearStressMpa()))
                     .measured(s.shearStressMpa(), limit, "MPa", Source.fromMemory("shear limits of gating handbooks"))
                     .remedy("Melt or mold 10 K hotter, or fill slower."));
             return;

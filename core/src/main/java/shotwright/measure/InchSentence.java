@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  *
  * <p>Lengths, areas and volumes turn into inches alone. Forces, pressures and temperatures are shown in both systems, inside round
  * brackets in the inch shop's alone. Differences of temperature are written in kelvin. Every number keeps about the worth its metric digits
- * had; a length has never fewer than two decimals.
+ * had, pressures three figures.
  */
 public final class InchSentence {
     private static final char NO_BREAK = '\u00a0';
@@ -31,11 +31,12 @@ public final class InchSentence {
         MM_PER_MIN("mm/min", "in/min", 1 / Units.MM_PER_IN, 0, 2, false),
         MM("mm", "in", 1 / Units.MM_PER_IN, 0, 2, false),
         UM("µm", "µin", 1000 / Units.MM_PER_IN, 0, 0, false),
-        MPA("MPa", "psi", 1e6 / Units.PA_PER_PSI, 0, -1, true),
+        MPA("MPa", "psi", 1e6 / Units.PA_PER_PSI, 0, 0, true),
         KN("kN", "short tons", 1 / Units.KN_PER_SHORT_TON, 0, 1, true),
         N("N", "lbf", 1 / Units.N_PER_LBF, 0, 0, true),
         C("°C", "°F", 9.0 / 5, 32, 0, true),
-        K("K", "°F", 9.0 / 5, 0, 0, true);
+        K("K", "°F", 9.0 / 5, 0, 0, true),
+        KG("kg", "lb", 1 / 0.45359237, 0, 0, true);
 
         private final String metric;
         private final String inch;
@@ -112,6 +113,7 @@ public final class InchSentence {
     private static String turnedNumber(String text, Unit unit) {
         double metric = Double.parseDouble(text.replace('−', '-').replace("\u202f", ""));
         if (metric == 0 && unit.offset == 0) return text;
+        if (unit == Unit.MPA) return Digits.figures(metric * unit.factor, 3);
         int dot = text.indexOf('.');
         int decimals = (dot < 0 ? 0 : text.length() - dot - 1) + unit.moreDecimals;
         String s = Digits.fixed(metric * unit.factor + unit.offset, decimals);

@@ -13,11 +13,13 @@ public final class PressSheetPage {
         StringBuilder p = new StringBuilder();
         p.append("# Press sheet\n\n")
                 .append(InchSentence.name(s.title()))
-                .append("\n\n| set | value | from |\n|---|---|---|\n");
+                .append("\n\n| set | value | not past | from |\n|---|---|---|---|\n");
         s.settings().forEach(x -> p.append("| ")
                 .append(x.name())
                 .append(" | ")
                 .append(x.value())
+                .append(" | ")
+                .append(x.notPast())
                 .append(" | ")
                 .append(x.source())
                 .append(" |\n"));

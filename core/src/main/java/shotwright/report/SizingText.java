@@ -114,7 +114,7 @@ final class SizingText {
         }
         if (!s.resinRows().isEmpty()) {
             t.append(
-                    "\n| the same mold in | press says | clamp | shot | parts come out by | |\n|---|---|---|---|---|---|\n");
+                    "\n| the same mold in | press says | clamp | shot | size against the first resin | |\n|---|---|---|---|---|---|\n");
             for (ResinRow r : s.resinRows()) {
                 String change = (r.sizeChangePercent() > 0 ? "+" : "") + Numbers.fixed(r.sizeChangePercent(), 2) + " %";
                 t.append("| ")

@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import shotwright.finding.Finding;
 import shotwright.finding.Severity;
+import shotwright.measure.InchSentence;
 import shotwright.measure.Source;
 import shotwright.part.PulledPart;
 import shotwright.progress.Progress;
@@ -126,7 +127,7 @@ final class CornerReview {
                         needs <= 0.6 ? Severity.WATCH : Severity.NOTE,
                         "small-cutter",
                         places + " of " + worst.side().words() + (mine.size() == 1 ? " takes" : " take")
-                                + " only a cutter of " + Say.mm(needs, 1) + ", up to " + Say.mm(deepest) + " deep.")
+                                + " only a cutter of " + InchSentence.name(Say.mm(needs, 1)) + ", up to " + Say.mm(deepest) + " deep.")
                 .at(worst.at())
                 .measured(needs, SMALL_CUTTER_MM, "mm", REACH)
                 .remedy(

@@ -17,7 +17,7 @@ final class Questions {
     static List<String> of(Part part, boolean resinChosen, PullChoice pull, List<Finding> findings) {
         List<String> all = new ArrayList<>();
         Vec3 size = part.box().size();
-        all.add("Is " + Say.number(size.x(), 1) + " × " + Say.number(size.y(), 1) + " × " + Say.number(size.z(), 1)
+        all.add("Is " + Say.number(size.x(), 2) + " × " + Say.number(size.y(), 2) + " × " + Say.number(size.z(), 2)
                 + " mm the size you expect?");
         all.add(resinChosen ? "Which colour, and which grade of the resin?" : "Which resin, and which colour?");
         all.add("How many parts at first, and how many a year?");

@@ -29,6 +29,11 @@ final class WallCheck {
     /** Faces of one wall lean no more than this to each other, as measured on tapered ribs and drafted walls. */
     private static final double EVEN_WALL_DEG = 8;
 
+    private static final double LEAST_WEDGE_DEG = 3;
+
+    /** Below this share of the least wall that fills it is no wall at all. */
+    private static final double SLIVER_SHARE = 0.1;
+
     /** Two faces that meet at less are a feather edge, more is a plain corner (common practice). */
     private static final double FEATHER_DEG = 40;
 
@@ -85,11 +90,15 @@ final class WallCheck {
         return Math.toDegrees(Math.acos(Math.clamp(cos, -1, 1)));
     }
 
-    /** Leaning faces alone may be a tapered wall; a wedge has the edge they meet in where their lean says. */
+    /**
+     * Leaning faces alone may be a tapered wall; a wedge has the edge they meet in where their lean says. What is far thinner than any wall
+     * that fills is the end of a wedge even where its faces meet like a curve and its tangent.
+     */
     private boolean runsOut(OutsideEdges edges, int i) {
-        if (!(wedgeDeg[i] > EVEN_WALL_DEG)) return false;
-        double away = samples.ray(i) / Math.tan(Math.toRadians(Math.min(wedgeDeg[i], 80)));
-        return edges.isNear(samples.sample(i).point(), 1.5 * away);
+        boolean sliver = samples.ray(i) < SLIVER_SHARE * limits.leastWallMm();
+        if (!(wedgeDeg[i] > EVEN_WALL_DEG) && !sliver) return false;
+        double away = samples.ray(i) / Math.tan(Math.toRadians(Math.clamp(wedgeDeg[i], LEAST_WEDGE_DEG, 80)));
+        return edges.isNear(samples.sample(i).point(), 1.5 * away + medianMm / 10);
     }
 
     double medianMm() {

@@ -41,6 +41,8 @@ class InchSentenceTest {
             6 to 22 MPa | 870 to 3190 psi (6 to 22\u00a0MPa)
             0.39 MPa    | 56.6 psi (0.39\u00a0MPa)
             29.1 kN     | 3.27 short tons (29.1\u00a0kN)
+            1 MPa       | 145 psi (1\u00a0MPa)
+            15 kg       | 33 lb (15\u00a0kg)
             640 N       | 144 lbf (640\u00a0N)
             55 °C       | 131 °F (55\u00a0°C)
             40–80 °C    | 104–176 °F (40–80\u00a0°C)

@@ -26,7 +26,7 @@ import shotwright.progress.Progress;
 class InchPagesTest {
     /** A number, a plain space, a metric unit; a no-break space marks a name as sold or the metric value behind an inch one. */
     private static final Pattern METRIC =
-            Pattern.compile("[^\\n]{0,60}\\d (mm|cm|dm|µm|MPa|kN|N|°C|K)(?![\\p{L}·/])[^\\n]{0,20}");
+            Pattern.compile("[^\\n]{0,60}\\d (mm|cm|dm|µm|kg|kPa|MPa|kN|N|°C|K)(?![\\p{L}·/])[^\\n]{0,20}");
 
     private static JobResult metric;
     private static JobResult inch;
@@ -123,8 +123,8 @@ class InchPagesTest {
         String page = pages(metric).get(1);
         for (Finding f : Objects.requireNonNull(metric.review()).findings())
             assertThat(page).contains(f.text());
-        assertThat(page).contains("Is 35.0 × 31.8 × 14.3 mm the size you expect?");
-        assertThat(pages(inch).get(1)).contains("Is 1.378 × 1.252 × 0.563 in the size you expect?");
+        assertThat(page).contains("Is 35.00 × 31.76 × 14.27 mm the size you expect?");
+        assertThat(pages(inch).get(1)).contains("Is 1.378 × 1.2504 × 0.5618 in the size you expect?");
     }
 
     @Test
