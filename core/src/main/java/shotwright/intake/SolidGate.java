@@ -7,6 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shotwright.finding.Finding;
 import shotwright.geom.Vec3;
+import shotwright.measure.Digits;
 import shotwright.measure.Source;
 import shotwright.mesh.Bvh;
 import shotwright.mesh.Edges;
@@ -145,7 +146,7 @@ final class SolidGate {
     }
 
     static String near(Vec3 p) {
-        return String.format(Locale.ROOT, "near x %.2f, y %.2f, z %.2f mm", p.x() + 0.0, p.y() + 0.0, p.z() + 0.0);
+        return "near x " + Digits.fixed(p.x(), 2) + ", y " + Digits.fixed(p.y(), 2) + ", z " + Digits.fixed(p.z(), 2) + " mm";
     }
 
     static String count(long n, String what) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shotwright.finding.Finding;
 import shotwright.geom.Vec3;
+import shotwright.measure.Digits;
 import shotwright.measure.LengthUnit;
 import shotwright.measure.Source;
 
@@ -120,7 +121,7 @@ final class UnitRule {
         if (a == 0) return "0";
         if (a < 1e-4 || a >= 1e9) return String.format(Locale.ROOT, "%.3g", x);
         int digits = Math.max(0, 3 - (int) Math.floor(Math.log10(a)));
-        String s = String.format(Locale.ROOT, "%." + digits + "f", x);
+        String s = Digits.fixed(x, digits);
         return s.contains(".") ? s.replaceAll("0+$", "").replaceAll("\\.$", "") : s;
     }
 
