@@ -186,7 +186,7 @@ final class LayoutFindings {
         String found = n == 0
                 ? "no pin finds room with a millimetre of metal beside its hole"
                 : f(
-                        "the %d pins of %.1f mm that find room with metal beside their holes carry %.0f N without marking it",
+                        "the %d pins of %.1f\u00a0mm that find room with metal beside their holes carry %.0f N without marking it",
                         n,
                         r.pins().getFirst().diameterMm(),
                         n * PinPlan.carriesN(r.pins().getFirst().diameterMm()));

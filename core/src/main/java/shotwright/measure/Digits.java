@@ -11,7 +11,7 @@ public final class Digits {
     /** A number with so many decimals; a dash when it is not a number. */
     public static String fixed(double v, int decimals) {
         if (!Double.isFinite(v)) return "–";
-        String s = new BigDecimal(v).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        String s = BigDecimal.valueOf(v).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
         if (s.startsWith("-") && s.replaceAll("[0.\\-]", "").isEmpty()) s = s.substring(1);
         int dot = s.indexOf('.');
         String whole = dot < 0 ? s : s.substring(0, dot), rest = dot < 0 ? "" : s.substring(dot);
@@ -24,7 +24,7 @@ public final class Digits {
     /** A number to so many significant figures. */
     public static String figures(double v, int figures) {
         if (v == 0 || !Double.isFinite(v)) return v == 0 ? "0" : "–";
-        BigDecimal b = new BigDecimal(v).round(new MathContext(figures, RoundingMode.HALF_UP));
+        BigDecimal b = BigDecimal.valueOf(v).round(new MathContext(figures, RoundingMode.HALF_UP));
         return fixed(b.doubleValue(), Math.max(0, b.scale()));
     }
 }
