@@ -61,7 +61,7 @@ class UnitRuleTest {
         assertThat(UnitRule.number(0.0048)).isEqualTo("0.0048");
         assertThat(UnitRule.number(1375)).isEqualTo("1375");
         assertThat(UnitRule.number(34.925)).isEqualTo("34.93");
-        assertThat(UnitRule.number(-643.98)).isEqualTo("-644");
-        assertThat(UnitRule.number(20_000_000)).isEqualTo("20000000");
+        assertThat(UnitRule.number(-643.98)).isEqualTo("−644");
+        assertThat(UnitRule.number(20_000_000)).isEqualTo("20\u202f000\u202f000");
     }
 }
