@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -129,12 +130,19 @@ public final class RackPage {
                 "(GPerCm3|Mm2PerS|JPerKgK|WPerMK|KjPerKg|ShortTonsPerIn2|Cm3PerS|PerKg|PerH|PerK|PerS|GPs|Mpa|Gpa|Percent|Mm2|Mm|Kn|Nm|Deg|Min|Um|Rpm|C|G|N|W|H|S)$",
                 "");
         if (t.isEmpty()) t = component;
-        return t.replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
+        return t.replaceAll("([a-z])([A-Z])", "$1 $2")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("\\bdia$", "diameter")
+                .replaceAll("^mold min$", "smallest mold")
+                .replaceAll("^mold max$", "largest mold");
     }
 
-    /** As it stands in the rack file, without trailing zeros. */
+    /** As it stands in the rack file, without trailing zeros; what was converted there has six figures. */
     private static String plain(double v) {
-        return BigDecimal.valueOf(v).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(v)
+                .round(new MathContext(6))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String unit(String u) {
