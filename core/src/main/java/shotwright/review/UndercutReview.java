@@ -70,13 +70,32 @@ final class UndercutReview {
             patches.add(p);
         }
         int[][] facets = hiddenFacets(patchOf, patches.size());
-        List<Said<Undercut>> all = new ArrayList<>();
-        for (int i = 0; i < patches.size(); i++) {
-            Undercut u = undercut(patches.get(i), facets[i]);
-            all.add(new Said<>(u, finding(u)));
+        List<Undercut> all = new ArrayList<>();
+        for (int i = 0; i < patches.size(); i++) all.add(undercut(patches.get(i), facets[i]));
+        all.sort((a, b) -> Double.compare(b.trappedMm3(), a.trappedMm3()));
+        return told(all);
+    }
+
+    /** Undercuts alike, such as a row of equal catches, share one finding. */
+    private List<Said<Undercut>> told(List<Undercut> all) {
+        List<Said<Undercut>> said = new ArrayList<>();
+        for (Undercut u : all) {
+            int count = (int) all.stream().filter(o -> isAlike(u, o)).count();
+            Said<Undercut> own = new Said<>(u, finding(u, count));
+            said.add(said.stream()
+                    .filter(s -> isAlike(s.row(), u))
+                    .findFirst()
+                    .map(s -> new Said<>(u, s.finding()))
+                    .orElse(own));
         }
-        all.sort((a, b) -> Double.compare(b.row().trappedMm3(), a.row().trappedMm3()));
-        return all;
+        return said;
+    }
+
+    private static boolean isAlike(Undercut a, Undercut b) {
+        return a.blocks() == b.blocks()
+                && a.hold() == b.hold()
+                && Math.abs(a.ledgeMm() - b.ledgeMm()) <= 0.1 * a.ledgeMm()
+                && Math.abs(a.trappedMm3() - b.trappedMm3()) <= 0.1 * a.trappedMm3();
     }
 
     private int[][] hiddenFacets(int[] patchOf, int count) {
@@ -162,9 +181,9 @@ final class UndercutReview {
         return CLOSED;
     }
 
-    private Finding finding(Undercut u) {
+    private Finding finding(Undercut u, int count) {
         boolean springs = u.hold() == Undercut.Hold.SPRINGS_OFF;
-        return Finding.of(severity(u.hold()), "undercut", words(u))
+        return Finding.of(severity(u.hold()), "undercut", words(u) + (count == 1 ? "" : " The same in " + count + " places."))
                 .at(u.at())
                 .measured(
                         u.strainPercent(),
@@ -177,7 +196,7 @@ final class UndercutReview {
                                 : "Open the part above or below the ledge by " + Say.mm(u.ledgeMm(), 2)
                                         + " so that metal can pass through, or form it with an insert loaded by hand.",
                         springs ? "" : "A window of about " + Say.number(u.shadowMm2(), 1) + " mm².",
-                        "A mold without slides or loose inserts.");
+                        "Slides or loose inserts.");
     }
 
     private static String words(Undercut u) {
