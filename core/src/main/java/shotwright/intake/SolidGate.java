@@ -146,7 +146,8 @@ final class SolidGate {
     }
 
     static String near(Vec3 p) {
-        return "near x " + Digits.fixed(p.x(), 2) + ", y " + Digits.fixed(p.y(), 2) + ", z " + Digits.fixed(p.z(), 2) + " mm";
+        return "near x " + Digits.fixed(p.x(), 2) + ", y " + Digits.fixed(p.y(), 2) + ", z " + Digits.fixed(p.z(), 2)
+                + " mm";
     }
 
     static String count(long n, String what) {

@@ -96,7 +96,10 @@ public record JobCard(
             if (q < 1) throw new JobException("quantities: " + q + " must be 1 or more.", null);
         }
         if (lengthsIn != null && !Set.of("mm", "in").contains(lengthsIn))
-            throw new JobException("“" + lengthsIn + "” is not known for lengths (--lengths, or lengthsIn on the job card). Take mm or in.", null);
+            throw new JobException(
+                    "“" + lengthsIn
+                            + "” is not known for lengths (--lengths, or lengthsIn on the job card). Take mm or in.",
+                    null);
     }
 
     /** A card that decides nothing. */

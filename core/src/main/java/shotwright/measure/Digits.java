@@ -11,7 +11,8 @@ public final class Digits {
     /** A number with so many decimals; a dash when it is not a number. */
     public static String fixed(double v, int decimals) {
         if (!Double.isFinite(v)) return "–";
-        String s = BigDecimal.valueOf(v).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        String s =
+                BigDecimal.valueOf(v).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
         if (s.startsWith("-") && s.replaceAll("[0.\\-]", "").isEmpty()) s = s.substring(1);
         int dot = s.indexOf('.');
         String whole = dot < 0 ? s : s.substring(0, dot), rest = dot < 0 ? "" : s.substring(dot);

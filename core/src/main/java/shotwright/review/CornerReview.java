@@ -127,7 +127,8 @@ final class CornerReview {
                         needs <= 0.6 ? Severity.WATCH : Severity.NOTE,
                         "small-cutter",
                         places + " of " + worst.side().words() + (mine.size() == 1 ? " takes" : " take")
-                                + " only a cutter of " + InchSentence.name(Say.mm(needs, 1)) + ", up to " + Say.mm(deepest) + " deep.")
+                                + " only a cutter of " + InchSentence.name(Say.mm(needs, 1)) + ", up to "
+                                + Say.mm(deepest) + " deep.")
                 .at(worst.at())
                 .measured(needs, SMALL_CUTTER_MM, "mm", REACH)
                 .remedy(

@@ -146,7 +146,8 @@ public final class Review {
         StringBuilder s = new StringBuilder(
                 first.hiddenShare() < 5e-4
                         ? "No undercut this way"
-                        : "Least is undercut this way, " + Say.percent(first.hiddenShare(), 1) + " of the projected area");
+                        : "Least is undercut this way, " + Say.percent(first.hiddenShare(), 1)
+                                + " of the projected area");
         if (found.size() > 1) {
             PullChoice.Candidate next = found.get(1);
             s.append("; along ")

@@ -183,7 +183,10 @@ final class UndercutReview {
 
     private Finding finding(Undercut u, int count) {
         boolean springs = u.hold() == Undercut.Hold.SPRINGS_OFF;
-        return Finding.of(severity(u.hold()), "undercut", words(u) + (count == 1 ? "" : " The same in " + count + " places."))
+        return Finding.of(
+                        severity(u.hold()),
+                        "undercut",
+                        words(u) + (count == 1 ? "" : " The same in " + count + " places."))
                 .at(u.at())
                 .measured(
                         u.strainPercent(),

@@ -26,7 +26,8 @@ final class JobOptions {
             names = "--mend",
             paramLabel = "WHAT",
             split = ",",
-            description = "mend the file: flip (a part that is inside out), winding (facets that face the wrong way), holes (small gaps)")
+            description =
+                    "mend the file: flip (a part that is inside out), winding (facets that face the wrong way), holes (small gaps)")
     List<String> mend = new ArrayList<>();
 
     @Option(names = "--body", paramLabel = "N", description = "which body of a file with several, counted from 1")
@@ -45,7 +46,10 @@ final class JobOptions {
             description = "resin on the rack, by its short name; may be given several times, the first sets the shrink")
     List<String> resins = new ArrayList<>();
 
-    @Option(names = "--press", paramLabel = "ID", description = "press on the rack, by its short name (see the rack command)")
+    @Option(
+            names = "--press",
+            paramLabel = "ID",
+            description = "press on the rack, by its short name (see the rack command)")
     @Nullable String press;
 
     @Option(
@@ -66,7 +70,8 @@ final class JobOptions {
     @Option(
             names = "--shop",
             paramLabel = "DIR",
-            description = "folder with the shop's own rack files (rack/<kind>/<id>.json); one with the same short name replaces ours")
+            description =
+                    "folder with the shop's own rack files (rack/<kind>/<id>.json); one with the same short name replaces ours")
     @Nullable Path shop;
 
     @Option(names = "--json", description = "print the results as JSON, always in metric units")
