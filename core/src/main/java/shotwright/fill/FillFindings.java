@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import shotwright.finding.Finding;
-import shotwright.geom.Transform;
-import shotwright.geom.Vec3;
 import shotwright.layout.Gate;
 import shotwright.layout.gate.GateShear;
 import shotwright.measure.Source;
@@ -15,6 +13,7 @@ final class FillFindings {
     private static final Source METHOD = Source.computed("first-order filling along the part's own way, cold walls");
     private static final double UNBALANCED_SHARE = 0.15;
     private static final double FROZEN_WATCH = 0.35;
+    private static final int MOST_CAUGHT = 3;
 
     private final FillInput in;
     private final FeedWay feed;
@@ -217,27 +216,16 @@ final class FillFindings {
                     .remedy("Cut a vent where the front arrives last."));
             return;
         }
-        Transform place = in.layout().cavities().getFirst().place();
-        double reach = Math.max(10, 5 * in.field().medianWallMm());
-        int said = 0;
-        for (FlowField.LastFill l : r.lastFills()) {
-            if (l.arrivalShare() < 0.85 || said == 3) continue;
-            Vec3 at = place.apply(l.atMm());
-            double nearest = in.layout().vents().stream()
-                    .mapToDouble(v -> v.atMm().distance(at))
-                    .min()
-                    .orElse(Double.POSITIVE_INFINITY);
-            if (nearest <= reach) continue;
-            said++;
-            out.add(Finding.watch(
-                            "air-caught",
-                            say(
-                                    "A place fills late (%.0f %%) and the nearest vent is %.0f mm away; air may burn there.",
-                                    100 * l.arrivalShare(), nearest))
-                    .at(at)
-                    .measured(nearest, reach, "mm", Source.COMMON_PRACTICE)
-                    .remedy("A vent there, or a pin with clearance."));
-        }
+        CaughtAir.of(in.layout(), in.field()).stream()
+                .limit(MOST_CAUGHT)
+                .forEach(c -> out.add(Finding.watch(
+                                "air-caught",
+                                say(
+                                        "A place fills late (%.0f %%) and the nearest vent is %.0f mm away; air may burn there.",
+                                        100 * c.place().arrivalShare(), c.nearestMm()))
+                        .at(c.atMm())
+                        .measured(c.nearestMm(), c.reachMm(), "mm", Source.COMMON_PRACTICE)
+                        .remedy("A vent there, or a pin with clearance.")));
     }
 
     private void balance() {

@@ -99,16 +99,41 @@ public final class FlowField {
     /** The same for a part whose search tree is at hand. */
     public static FlowField of(
             Bvh bvh, Vec3 gateMm, double gateRadiusMm, double exponentRatio, int mostCells, Progress progress) {
+        return of(Walls.of(bvh, mostCells, progress), gateMm, gateRadiusMm, exponentRatio, progress);
+    }
+
+    /** The same for a part whose walls are measured: what every resin and every gate share. */
+    public static FlowField of(
+            Walls walls, Vec3 gateMm, double gateRadiusMm, double exponentRatio, Progress progress) {
         if (!(exponentRatio >= 0.15 && exponentRatio <= 1))
             throw new IllegalArgumentException("power index: " + exponentRatio + " is not between 0.15 and 1");
-        MeltCells cells = MeltCells.of(bvh, cellSizeMm(bvh.mesh(), mostCells), progress);
-        if (cells.count() == 0)
-            throw new IllegalArgumentException("cells: no wall of the part is as thick as half a cell of "
-                    + cells.cellMm + " mm; allow more cells");
-        LocalWalls walls = LocalWalls.of(cells, bvh, progress);
-        boolean[] gate = gatePatch(cells, gateMm, gateRadiusMm);
-        FrontMarch march = new FrontMarch(cells, walls, gate, exponentRatio, FRONT_ADVANCE);
-        return new FlowField(cells, walls, march, gate, exponentRatio, progress.part(0.9, 1));
+        boolean[] gate = gatePatch(walls.cells, gateMm, gateRadiusMm);
+        FrontMarch march = new FrontMarch(walls.cells, walls.local, gate, exponentRatio, FRONT_ADVANCE);
+        return new FlowField(walls.cells, walls.local, march, gate, exponentRatio, progress.part(0.9, 1));
+    }
+
+    /** A part cut into cells with the wall at each of them; holds for every resin and every gate. */
+    public static final class Walls {
+        private final MeltCells cells;
+        private final LocalWalls local;
+
+        private Walls(MeltCells cells, LocalWalls local) {
+            this.cells = cells;
+            this.local = local;
+        }
+
+        /**
+         * Measures a part.
+         *
+         * @throws IllegalArgumentException when the cells allowed are too few for its walls
+         */
+        public static Walls of(Bvh bvh, int mostCells, Progress progress) {
+            MeltCells cells = MeltCells.of(bvh, cellSizeMm(bvh.mesh(), mostCells), progress);
+            if (cells.count() == 0)
+                throw new IllegalArgumentException("cells: no wall of the part is as thick as half a cell of "
+                        + cells.cellMm + " mm; allow more cells");
+            return new Walls(cells, LocalWalls.of(cells, bvh, progress));
+        }
     }
 
     /** The mean wall over 2.5 (twice volume over surface), no more cells than allowed. */

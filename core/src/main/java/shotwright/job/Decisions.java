@@ -14,6 +14,7 @@ import shotwright.intake.Mend;
 import shotwright.layout.Gate;
 import shotwright.layout.Half;
 import shotwright.layout.LayoutWishes;
+import shotwright.layout.ShopRack;
 import shotwright.measure.LengthUnit;
 import shotwright.press.Press;
 import shotwright.rack.RackException;
@@ -115,6 +116,16 @@ record Decisions(
                 l.keepsPart() == null ? null : Half.valueOf(l.keepsPart()),
                 l.dowel(),
                 null);
+    }
+
+    /** What the layout chooses sizes from. */
+    ShopRack rack(Shop shop) {
+        return ShopRack.of(
+                cutters,
+                shop.stock().all(),
+                List.of(material),
+                shop.dowels().all(),
+                shop.screws().all());
     }
 
     private static Gate.Kind gateKind(String word) {

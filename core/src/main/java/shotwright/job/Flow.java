@@ -1,7 +1,9 @@
 package shotwright.job;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shotwright.cool.CoolInput;
 import shotwright.cool.CoolResult;
@@ -16,7 +18,6 @@ import shotwright.geom.Vec3;
 import shotwright.layout.Gate;
 import shotwright.layout.LayoutResult;
 import shotwright.mold.MoldResult;
-import shotwright.press.Press;
 import shotwright.progress.Progress;
 import shotwright.resin.Resin;
 import shotwright.review.ReviewResult;
@@ -35,6 +36,8 @@ final class Flow {
     private static final double AFTER_SEAL_S = 1;
 
     private final Decisions decisions;
+    private final Map<FieldKey, FlowField> fields = new HashMap<>();
+    private FlowField.@Nullable Walls walls;
 
     Flow(Decisions decisions) {
         this.decisions = decisions;
@@ -55,24 +58,54 @@ final class Flow {
             LayoutResult layout,
             @Nullable MoldResult mold,
             Progress progress) {
-        Press press = sizing.press();
-        Gate gate = layout.gates().getFirst();
-        Vec3 at = layout.cavities().getFirst().place().inverse().apply(gate.atMm());
-        double radius = Math.max(gate.widthMm(), gate.depthMm()) / 2;
         List<ResinComparison.Tried> tried = new ArrayList<>();
         int n = decisions.resins().size();
         for (int i = 0; i < n; i++) {
             Resin resin = decisions.resins().get(i);
             Progress p = progress.part((double) i / n, (i + 1.0) / n);
-            double meltC = SheetMaker.meltC(resin, press);
-            Melt melt = Melt.of(resin, meltC, resin.settings().moldC().value());
-            FlowField field = FlowField.of(review.pulled().mesh(), at, radius, melt.indexRatio(), CELLS, p);
-            FillResult fill = fill(review, sizing, layout, resin, melt, field);
-            tried.add(new ResinComparison.Tried(resin, fill, cool(review, sizing, layout, mold, resin, meltC, fill)));
+            Melt melt = melt(resin, sizing);
+            FillResult fill = fill(review, sizing, layout, resin, melt, field(review, layout, melt, p));
+            tried.add(new ResinComparison.Tried(
+                    resin, fill, cool(review, sizing, layout, mold, resin, melt.meltC(), fill)));
         }
         Vec3 size = review.pulled().mesh().box().size();
         ResinComparison comparison = ResinComparison.of(layout, new double[] {size.x(), size.y(), size.z()}, tried);
         return new Answer(tried.getFirst().fill(), tried.getFirst().cool(), comparison);
+    }
+
+    /** How the first resin goes through the part as laid out. */
+    FlowField picture(ReviewResult review, SizingResult sizing, LayoutResult layout, Progress progress) {
+        return field(review, layout, melt(decisions.resin(), sizing), progress);
+    }
+
+    private static Melt melt(Resin resin, SizingResult sizing) {
+        return Melt.of(
+                resin,
+                SheetMaker.meltC(resin, sizing.press()),
+                resin.settings().moldC().value());
+    }
+
+    /** What a flow picture depends on: the power index steers the front, so resins share one only when theirs is the same. */
+    private record FieldKey(Vec3 atMm, double radiusMm, double indexRatio) {}
+
+    /** Cells and walls are measured once for all resins, and every picture is made once. */
+    private FlowField field(ReviewResult review, LayoutResult layout, Melt melt, Progress progress) {
+        Gate gate = layout.gates().getFirst();
+        Vec3 at = rounded(layout.cavities().getFirst().place().inverse().apply(gate.atMm()));
+        FieldKey key = new FieldKey(at, Math.max(gate.widthMm(), gate.depthMm()) / 2, melt.indexRatio());
+        FlowField known = fields.get(key);
+        if (known != null) return known;
+        FlowField.Walls measured = walls;
+        if (measured == null)
+            walls = measured = FlowField.Walls.of(review.pulled().tree(), CELLS, progress.part(0, 0.3));
+        FlowField made = FlowField.of(measured, at, key.radiusMm, key.indexRatio, progress.part(0.3, 1));
+        fields.put(key, made);
+        return made;
+    }
+
+    /** To a nanometre, so that the last bits of a place never decide which cells the melt enters by. */
+    private static Vec3 rounded(Vec3 p) {
+        return new Vec3(Math.rint(p.x() * 1e6) / 1e6, Math.rint(p.y() * 1e6) / 1e6, Math.rint(p.z() * 1e6) / 1e6);
     }
 
     private static FillResult fill(

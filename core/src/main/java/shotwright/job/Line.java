@@ -16,7 +16,7 @@ import shotwright.fill.FillResult;
 import shotwright.geom.Vec3;
 import shotwright.intake.Intake;
 import shotwright.intake.IntakeResult;
-import shotwright.layout.Layout;
+import shotwright.layout.LayoutInput;
 import shotwright.layout.LayoutResult;
 import shotwright.mold.Halves;
 import shotwright.mold.HalvesRefused;
@@ -135,7 +135,9 @@ public final class Line {
                             sizing.press(),
                             String.valueOf(sizing.secondPress()),
                             sizing.cavities()),
-                    p -> Layout.lay(LayoutOrder.of(review, sizing, decisions, shop), p));
+                    p -> new VentReturn(LayoutInput.of(
+                                    review, sizing, decisions.resin(), decisions.rack(shop), decisions.wishes()))
+                            .settle((l, q) -> flow.picture(review, sizing, l, q), p));
             if (!reaches(Station.HALVES)) return result(full, review, price, sizing, layout, null, null, null);
 
             MoldResult mold = mold(review, layout);

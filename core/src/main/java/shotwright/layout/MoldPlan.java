@@ -1,6 +1,7 @@
 package shotwright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -312,21 +313,8 @@ final class MoldPlan {
                 perimeter < 60 ? 3 : 5, ventDepthMm(), in.melt().crystalline() ? 1 : 1.5, widthMm, heightMm);
         RimPoint gate = entrance.place().rim();
         double[] ways = basis.grid().waysFrom(entrance.place().at());
-        List<RimPoint> wanted = new ArrayList<>();
-        for (Vec3 v : in.wishes().ventsAtMm()) {
-            Vec2 p = basis.fromFile().apply(v).xy();
-            basis.rim().points().stream()
-                    .filter(RimPoint::reachable)
-                    .min((a, b) -> Double.compare(a.at().distance(p), b.at().distance(p)))
-                    .ifPresent(wanted::add);
-        }
-        wanted.addAll(VentPlan.wanted(
-                basis.shape(),
-                basis.rim(),
-                basis.grid(),
-                ways,
-                gate,
-                entrance.size().widthMm()));
+        List<VentPlan.Wanted> wanted = VentPlan.wanted(
+                basis.rim(), basis.grid(), ways, gate, entrance.size().widthMm(), askedVents());
         ventsWanted = wanted.size() * spokes.size();
         for (Spoke s : spokes) vents.addAll(VentPlan.place(task, basis.rim(), basis.grid(), ways, wanted, s, ground));
         FeedSegment slug = feed.stream()
@@ -334,6 +322,20 @@ final class MoldPlan {
                 .findFirst()
                 .orElse(null);
         if (slug != null) ventSlug(slug);
+    }
+
+    /** The points of the rim nearest to the places asked for; a place from which the rim is too far is left to a vented pin. */
+    private List<RimPoint> askedVents() {
+        List<RimPoint> asked = new ArrayList<>();
+        for (Vec3 v : in.wishes().ventsAtMm()) {
+            Vec3 p = basis.fromFile().apply(v);
+            basis.rim().points().stream()
+                    .filter(RimPoint::reachable)
+                    .min(Comparator.comparingDouble(r -> r.at().atZ(0).distance(p)))
+                    .filter(r -> r.at().atZ(0).distance(p) <= VentPlan.SPACING_MM / 2)
+                    .ifPresent(asked::add);
+        }
+        return asked;
     }
 
     /** The end of a lying dead end always gets a vent, half as deep again as the part's. */

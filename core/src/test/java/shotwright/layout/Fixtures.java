@@ -6,16 +6,9 @@ import shotwright.geom.Vec3;
 import shotwright.layout.LayoutResult.NozzleEntry;
 import shotwright.measure.LengthUnit;
 import shotwright.measure.Tolerance;
-import shotwright.mesh.Bvh;
-import shotwright.mesh.Edges;
 import shotwright.mesh.MassProperties;
 import shotwright.mesh.TriMesh;
 import shotwright.mesh.WallThickness;
-import shotwright.mesh.pull.Columns;
-import shotwright.mesh.pull.FacetSight;
-import shotwright.mesh.pull.PartingHeights;
-import shotwright.mesh.pull.Sight;
-import shotwright.mesh.pull.SightTolerance;
 import shotwright.part.Part;
 import shotwright.part.PulledPart;
 import shotwright.progress.Progress;
@@ -155,14 +148,7 @@ final class Fixtures {
 
     static LayoutInput input(TriMesh mesh, Vec3 pull, Melt melt, PressFace press, int cavities, LayoutWishes wishes) {
         PulledPart p = pulled(mesh, pull);
-        Bvh tree = Bvh.of(p.mesh());
-        double wall = WallThickness.of(tree, 2000, 1, Progress.SILENT).rayQuantile(0.5);
-        SightTolerance fine = SightTolerance.LADDER.getFirst();
-        Sight[] sight =
-                FacetSight.of(p.mesh(), tree, p.exactShadow(), Progress.SILENT).at(fine);
-        Columns columns = Columns.of(p.mesh(), sight, p.exactShadow());
-        Columns.FreeBand band = columns.outerBand();
-        double best = PartingHeights.bestPlane(columns, sight, Edges.of(p.mesh()), fine.leanDeg());
-        return new LayoutInput(p, wall, band.low(), band.high(), best, melt, press, shop(), cavities, wishes);
+        double wall = WallThickness.of(p.tree(), 2000, 1, Progress.SILENT).rayQuantile(0.5);
+        return LayoutInput.of(p, wall, melt, press, shop(), cavities, wishes);
     }
 }

@@ -1,5 +1,7 @@
 package shotwright.layout.cavity;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -20,6 +22,7 @@ import shotwright.region.Region;
  * @param shadow the exact outline seen along the pull
  */
 public record CavityShape(Transform fromPulled, Bvh tree, Region shadow) {
+    private static final double SAME_MM = 1e-6;
 
     /**
      * Scales and shifts a pulled part.
@@ -69,12 +72,21 @@ public record CavityShape(Transform fromPulled, Bvh tree, Region shadow) {
         return rise;
     }
 
-    /** The outer outline of the largest piece, counter-clockwise. */
+    /** The outer outline of the largest piece, counter-clockwise from its leftmost corner, of several such the lowest. */
     public List<Vec2> outline() {
-        return shadow.pieces().stream()
+        List<Vec2> ring = new ArrayList<>(shadow.pieces().stream()
                 .max(Comparator.comparingDouble(Region::area))
                 .orElseThrow(() -> new IllegalArgumentException("shadow: is empty"))
                 .exteriors()
-                .getFirst();
+                .getFirst());
+        double left = shadow.min().x() + SAME_MM;
+        int start = 0;
+        for (int i = 0; i < ring.size(); i++) {
+            Vec2 p = ring.get(i), best = ring.get(start);
+            boolean lower = p.x() > left ? best.x() > left && p.x() < best.x() : best.x() > left || p.y() < best.y();
+            if (lower) start = i;
+        }
+        Collections.rotate(ring, -start);
+        return ring;
     }
 }

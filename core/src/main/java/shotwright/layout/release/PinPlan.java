@@ -25,6 +25,7 @@ public final class PinPlan {
     private static final double[] SIZES_MM = {1.5, 2, 2.5, 3, 4, 5};
     private static final double STEEL_MPA = 210_000;
     private static final int MOST = 12;
+    private static final double ALIKE_MM = 1e-6;
 
     private final FlowGrid grid;
     private final Half half;
@@ -125,7 +126,7 @@ public final class PinPlan {
         for (int c : room) away[c] = grid.centre(c).length();
         while (chosen.size() < n && !room.isEmpty()) {
             int best = room.getFirst();
-            for (int c : room) if (away[c] > away[best]) best = c;
+            for (int c : room) if (away[c] > away[best] + ALIKE_MM) best = c;
             if (!chosen.isEmpty() && away[best] < 2 * d) break;
             room.remove((Integer) best);
             Vec2 taken = grid.centre(best);

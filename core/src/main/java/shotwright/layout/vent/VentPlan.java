@@ -1,14 +1,13 @@
 package shotwright.layout.vent;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import shotwright.geom.Vec2;
 import shotwright.layout.Ground;
 import shotwright.layout.Vent;
-import shotwright.layout.cavity.CavityShape;
 import shotwright.layout.cavity.FlowGrid;
 import shotwright.layout.cavity.Rim;
 import shotwright.layout.cavity.RimPoint;
@@ -23,6 +22,11 @@ public final class VentPlan {
     /** Common practice: no stretch of rim longer than this without a vent. */
     public static final double SPACING_MM = 25;
 
+    /** Said of a vent that was asked for. */
+    public static final String LATE_WORDS = "the filling estimate sees the melt arrive here last";
+
+    private static final double CLOSEST_MM = 8;
+    private static final double ALIKE_MM = 1e-6;
     private static final double CHANNEL_DEEP_MM = 0.5;
     private static final int MOST = 8;
     private static final double ALONG_AN_EDGE = 0.7;
@@ -50,10 +54,28 @@ public final class VentPlan {
         this.ways = ways;
     }
 
-    /** Places on the rim in order of need, cavity frame: last to fill first. */
-    public static List<RimPoint> wanted(
-            CavityShape shape, Rim rim, FlowGrid grid, double[] ways, @Nullable RimPoint gate, double gateWidthMm) {
-        return new VentPlan(new Task(1, 1, 1, 1, 1), rim, grid, ways).wanted(gate, gateWidthMm);
+    /**
+     * A place on the rim that wants a vent.
+     *
+     * @param point where, cavity frame
+     * @param why the reason shown to people
+     */
+    public record Wanted(RimPoint point, String why) {}
+
+    /**
+     * Places on the rim in order of need: those asked for first, or else the one that fills last by the way of the melt; then the rest of
+     * the rim.
+     *
+     * @param asked points that must be vented
+     */
+    public static List<Wanted> wanted(
+            Rim rim,
+            FlowGrid grid,
+            double[] ways,
+            @Nullable RimPoint gate,
+            double gateWidthMm,
+            List<RimPoint> asked) {
+        return new VentPlan(new Task(1, 1, 1, 1, 1), rim, grid, ways).wanted(gate, gateWidthMm, asked);
     }
 
     private double wayTo(RimPoint p) {
@@ -61,26 +83,42 @@ public final class VentPlan {
         return c < 0 || !Double.isFinite(ways[c]) ? 0 : ways[c];
     }
 
-    private List<RimPoint> wanted(@Nullable RimPoint gate, double gateWidthMm) {
+    private List<Wanted> wanted(@Nullable RimPoint gate, double gateWidthMm, List<RimPoint> asked) {
         double keepOff = Math.max(gateWidthMm / 2 + 5, 0.1 * rim.lengthMm());
         List<RimPoint> left = new ArrayList<>(rim.points().stream()
                 .filter(RimPoint::reachable)
                 .filter(p -> gate == null || rim.apartMm(p, gate) > keepOff)
-                .sorted(Comparator.comparingDouble(this::wayTo).reversed())
                 .toList());
         int n = Math.clamp((int) Math.ceil(rim.lengthMm() / SPACING_MM) - (gate == null ? 0 : 1), 1, MOST);
+        List<Wanted> wanted = new ArrayList<>();
         List<RimPoint> chosen = new ArrayList<>();
-        if (left.isEmpty()) return chosen;
-        chosen.add(left.removeFirst());
+        for (RimPoint p : asked) {
+            if (chosen.size() == MOST || apart(p, chosen, null) < CLOSEST_MM) continue;
+            chosen.add(p);
+            wanted.add(new Wanted(p, LATE_WORDS));
+        }
+        if (chosen.isEmpty() && !left.isEmpty()) {
+            RimPoint last = most(left, this::wayTo);
+            chosen.add(last);
+            left.remove(last);
+            wanted.add(new Wanted(
+                    last, String.format(Locale.ROOT, "the melt arrives here last, after %.0f mm", wayTo(last))));
+        }
         while (chosen.size() < n && !left.isEmpty()) {
-            RimPoint next = left.stream()
-                    .max(Comparator.comparingDouble(p -> apart(p, chosen, gate)))
-                    .orElseThrow();
-            if (apart(next, chosen, gate) < 8) break;
+            RimPoint next = most(left, p -> apart(p, chosen, gate));
+            if (apart(next, chosen, gate) < CLOSEST_MM) break;
             chosen.add(next);
+            wanted.add(new Wanted(next, "so that no stretch of rim is longer than about 25 mm without a vent"));
             left.remove(next);
         }
-        return chosen;
+        return wanted;
+    }
+
+    /** The point with the largest value; of points alike but for rounding the first on the way round. */
+    private static RimPoint most(List<RimPoint> points, ToDoubleFunction<RimPoint> value) {
+        RimPoint best = points.getFirst();
+        for (RimPoint p : points) if (value.applyAsDouble(p) > value.applyAsDouble(best) + ALIKE_MM) best = p;
+        return best;
     }
 
     private double apart(RimPoint p, List<RimPoint> chosen, @Nullable RimPoint gate) {
@@ -94,25 +132,25 @@ public final class VentPlan {
      * third of the spacing.
      */
     public static List<Vent> place(
-            Task task, Rim rim, FlowGrid grid, double[] ways, List<RimPoint> wanted, Spoke spoke, Ground ground) {
+            Task task, Rim rim, FlowGrid grid, double[] ways, List<Wanted> wanted, Spoke spoke, Ground ground) {
         VentPlan plan = new VentPlan(task, rim, grid, ways);
         List<Vent> vents = new ArrayList<>();
-        for (int i = 0; i < wanted.size(); i++) {
-            Vent v = plan.near(wanted.get(i), spoke, ground, i == 0);
+        for (Wanted w : wanted) {
+            Vent v = plan.near(w, spoke, ground);
             if (v != null) vents.add(v);
         }
         return vents;
     }
 
-    private @Nullable Vent near(RimPoint wish, Spoke spoke, Ground ground, boolean first) {
+    private @Nullable Vent near(Wanted wish, Spoke spoke, Ground ground) {
         int n = rim.points().size(), reach = (int) Math.ceil(SPACING_MM / 3 / (rim.lengthMm() / n));
         for (int k = 0; k <= 2 * reach; k++) {
             int shift = (k % 2 == 0 ? -1 : 1) * ((k + 1) / 2);
-            RimPoint p = rim.points().get(Math.floorMod(wish.index() + shift, n));
+            RimPoint p = rim.points().get(Math.floorMod(wish.point.index() + shift, n));
             if (!p.reachable()) continue;
             Vec2 out = spoke.direction(p.out());
             for (Vec2 dir : directions(out)) {
-                Vent v = vent(p, spoke, dir, ground, first);
+                Vent v = vent(p, spoke, dir, ground, wish.why);
                 if (v != null) return v;
             }
         }
@@ -127,7 +165,7 @@ public final class VentPlan {
         return axis.dot(out) > ALONG_AN_EDGE ? List.of(axis, out) : List.of(out, axis);
     }
 
-    private @Nullable Vent vent(RimPoint p, Spoke spoke, Vec2 dir, Ground ground, boolean first) {
+    private @Nullable Vent vent(RimPoint p, Spoke spoke, Vec2 dir, Ground ground, String why) {
         Vec2 at = spoke.at(p.at());
         double toEdge = Ground.toEdgeMm(at, dir, task.blockWidthMm, task.blockHeightMm);
         if (!(toEdge > task.landMm + 1)) return null;
@@ -146,8 +184,6 @@ public final class VentPlan {
                 task.landMm,
                 CHANNEL_DEEP_MM,
                 toEdge - task.landMm,
-                first
-                        ? String.format(Locale.ROOT, "the melt arrives here last, after %.0f mm", wayTo(p))
-                        : "so that no stretch of rim is longer than about 25 mm without a vent");
+                why);
     }
 }
