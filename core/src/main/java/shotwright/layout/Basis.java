@@ -9,6 +9,7 @@ import shotwright.geom.Vec3;
 import shotwright.layout.cavity.CavityShape;
 import shotwright.layout.cavity.FlowGrid;
 import shotwright.layout.cavity.Rim;
+import shotwright.layout.cavity.RimSteps;
 import shotwright.layout.release.Grip;
 import shotwright.mesh.MassProperties;
 import shotwright.progress.Progress;
@@ -60,7 +61,10 @@ record Basis(
         PartingChoice parting = PartingRule.of(in);
         CavityShape shape = CavityShape.of(in.part().mesh(), in.part().shadow(), parting.pulledZMm(), factors);
         progress.at("walking round the rim", 0.2);
-        Rim rim = Rim.of(shape);
+        RimSteps steps = parting.kind() == PartingChoice.Kind.PLANE
+                ? RimSteps.NONE
+                : RimSteps.of(in.part(), shape, parting.pulledZMm());
+        Rim rim = Rim.of(shape, steps);
         FlowGrid grid = FlowGrid.of(shape, progress.part(0.3, 0.6));
         MassProperties mass = MassProperties.of(shape.mesh());
         double shot = mass.volumeMm3() * in.cavities();

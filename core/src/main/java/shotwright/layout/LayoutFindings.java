@@ -129,6 +129,12 @@ final class LayoutFindings {
                             "Give the part a flat rim if its use allows it.",
                             "",
                             "Milling two stepped faces that must match; flat halves are faced in one pass."));
+        if (!basis.rim().level())
+            out.add(Finding.watch(
+                            "no-level-place",
+                            "Nowhere round the rim do the halves meet on a flat; gate and vents are laid at the plane, and the step cuts them"
+                                    + " deeper or shallower.")
+                    .remedy("Set the parting height where the rim has a flat for the gate, or turn the part."));
         Double wish = in.wishes().partingZMm();
         if (wish != null && in.plane() && (wish < in.freeLowMm() - 0.01 || wish > in.freeHighMm() + 0.01))
             out.add(Finding.stop(
@@ -281,6 +287,11 @@ final class LayoutFindings {
                             .measured(in.melt().ventHighMm(), HARD_TO_HOLD_MM, "mm", Source.COMMON_PRACTICE)
                             .remedy(
                                     "Scribe the vents by hand on the finished face, or start without and let the parting face breathe."));
+        if (plan.ventsOnStep)
+            out.add(Finding.watch(
+                            "vents-on-step",
+                            "No vent finds a flat; they lie where the parting surface steps, and do not meet the cavity everywhere.")
+                    .remedy("Cut them by hand along the finished surface, or set the parting height where the rim is flat."));
         int placed = plan.vents.size();
         if (placed == 0)
             out.add(Finding.stop(

@@ -10,6 +10,7 @@ import shotwright.geom.Vec3;
 import shotwright.layout.LayoutResult.NozzleEntry;
 import shotwright.layout.align.DowelPlan;
 import shotwright.layout.cavity.Arrangement;
+import shotwright.layout.cavity.Rim;
 import shotwright.layout.cavity.RimPoint;
 import shotwright.layout.cavity.Spoke;
 import shotwright.layout.release.PryPlan;
@@ -69,6 +70,7 @@ final class MoldPlan {
     List<Vent> vents = new ArrayList<>();
     List<PryRelief> pry = List.of();
     int ventsWanted;
+    boolean ventsOnStep;
 
     private MoldPlan(Basis basis, Entrance entrance) {
         this.basis = basis;
@@ -313,10 +315,11 @@ final class MoldPlan {
                 perimeter < 60 ? 3 : 5, ventDepthMm(), in.melt().crystalline() ? 1 : 1.5, widthMm, heightMm);
         RimPoint gate = entrance.place().rim();
         double[] ways = basis.grid().waysFrom(entrance.place().at());
-        List<VentPlan.Wanted> wanted = VentPlan.wanted(
-                basis.rim(), basis.grid(), ways, gate, entrance.size().widthMm(), askedVents());
-        ventsWanted = wanted.size() * spokes.size();
-        for (Spoke s : spokes) vents.addAll(VentPlan.place(task, basis.rim(), basis.grid(), ways, wanted, s, ground));
+        placeVents(task, basis.rim(), gate, ways);
+        if (vents.isEmpty()) {
+            placeVents(task, basis.rim().anyway(), gate, ways);
+            ventsOnStep = !vents.isEmpty();
+        }
         FeedSegment slug = feed.stream()
                 .filter(f -> f.kind() == FeedSegment.Kind.COLD_SLUG && lying())
                 .findFirst()
@@ -324,12 +327,19 @@ final class MoldPlan {
         if (slug != null) ventSlug(slug);
     }
 
+    private void placeVents(VentPlan.Task task, Rim rim, @Nullable RimPoint gate, double[] ways) {
+        List<VentPlan.Wanted> wanted =
+                VentPlan.wanted(rim, basis.grid(), ways, gate, entrance.size().widthMm(), askedVents(rim));
+        ventsWanted = wanted.size() * spokes.size();
+        for (Spoke s : spokes) vents.addAll(VentPlan.place(task, rim, basis.grid(), ways, wanted, s, ground));
+    }
+
     /** The points of the rim nearest to the places asked for; a place from which the rim is too far is left to a vented pin. */
-    private List<RimPoint> askedVents() {
+    private List<RimPoint> askedVents(Rim rim) {
         List<RimPoint> asked = new ArrayList<>();
         for (Vec3 v : in.wishes().ventsAtMm()) {
             Vec3 p = basis.fromFile().apply(v);
-            basis.rim().points().stream()
+            rim.points().stream()
                     .filter(RimPoint::reachable)
                     .min(Comparator.comparingDouble(r -> r.at().atZ(0).distance(p)))
                     .filter(r -> r.at().atZ(0).distance(p) <= VentPlan.SPACING_MM / 2)

@@ -14,6 +14,8 @@ import shotwright.layout.Half;
  * @param wallMm the thinner of the wall across the rim and the part's height at the rim; 0 when no wall stands here
  * @param heightMm height of that wall in that half: the deepest a gate can open
  * @param insetMm how far inside the loop the wall begins just off the parting plane
+ * @param stepMm how far the parting surface leaves its plane next to here
+ * @param level the parting surface is flat as far as a gate or vent needs it
  * @param bulgeMm how far the loop bulges out (above zero) or in (below zero) over 3 mm to either side; 0 where it is straight
  */
 public record RimPoint(
@@ -25,9 +27,16 @@ public record RimPoint(
         double wallMm,
         double heightMm,
         double insetMm,
+        double stepMm,
+        boolean level,
         double bulgeMm) {
-    /** A gate or vent can be cut here. */
+    /** The same, judged level or not. */
+    RimPoint levelled(boolean flat) {
+        return new RimPoint(index, alongMm, at, out, half, wallMm, heightMm, insetMm, stepMm, flat, bulgeMm);
+    }
+
+    /** A gate or vent can be cut here: a wall stands here and the halves meet on the plane. */
     public boolean reachable() {
-        return wallMm > 0;
+        return wallMm > 0 && level;
     }
 }
