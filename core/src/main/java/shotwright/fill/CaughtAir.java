@@ -35,19 +35,22 @@ public record CaughtAir(FlowField.LastFill place, Vec3 atMm, double nearestMm, d
     public static List<CaughtAir> proposals(LayoutResult layout, FlowField field) {
         List<CaughtAir> out = new ArrayList<>();
         if (!field.lastFills().isEmpty()) {
-            CaughtAir last = of(layout, field, field.lastFills().getFirst(), layout.vents().stream().limit(1).toList());
+            CaughtAir last = of(
+                    layout,
+                    field,
+                    field.lastFills().getFirst(),
+                    layout.vents().stream().limit(1).toList());
             if (last.nearestMm > last.reachMm) out.add(last);
         }
-        for (CaughtAir c : of(layout, field)) if (out.isEmpty() || !out.getFirst().place.equals(c.place)) out.add(c);
+        for (CaughtAir c : of(layout, field))
+            if (out.isEmpty() || !out.getFirst().place.equals(c.place)) out.add(c);
         return List.copyOf(out);
     }
 
     private static CaughtAir of(LayoutResult layout, FlowField field, FlowField.LastFill l, List<Vent> vents) {
         Vec3 at = layout.cavities().getFirst().place().apply(l.atMm());
-        double nearest = vents.stream()
-                .mapToDouble(v -> v.atMm().distance(at))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        double nearest =
+                vents.stream().mapToDouble(v -> v.atMm().distance(at)).min().orElse(Double.POSITIVE_INFINITY);
         return new CaughtAir(l, at, nearest, Math.max(REACH_MM, REACH_WALLS * field.medianWallMm()));
     }
 }

@@ -103,8 +103,7 @@ public final class FlowField {
     }
 
     /** The same for a part whose walls are measured: what every resin and every gate share. */
-    public static FlowField of(
-            Walls walls, Vec3 gateMm, double gateRadiusMm, double exponentRatio, Progress progress) {
+    public static FlowField of(Walls walls, Vec3 gateMm, double gateRadiusMm, double exponentRatio, Progress progress) {
         if (!(exponentRatio >= 0.15 && exponentRatio <= 1))
             throw new IllegalArgumentException("power index: " + exponentRatio + " is not between 0.15 and 1");
         boolean[] gate = gatePatch(walls.cells, gateMm, gateRadiusMm);

@@ -288,10 +288,12 @@ final class LayoutFindings {
                             .remedy(
                                     "Scribe the vents by hand on the finished face, or start without and let the parting face breathe."));
         if (plan.ventsOnStep)
-            out.add(Finding.watch(
-                            "vents-on-step",
-                            "No vent finds a flat; they lie where the parting surface steps, and do not meet the cavity everywhere.")
-                    .remedy("Cut them by hand along the finished surface, or set the parting height where the rim is flat."));
+            out.add(
+                    Finding.watch(
+                                    "vents-on-step",
+                                    "No vent finds a flat; they lie where the parting surface steps, and do not meet the cavity everywhere.")
+                            .remedy(
+                                    "Cut them by hand along the finished surface, or set the parting height where the rim is flat."));
         int placed = plan.vents.size();
         if (placed == 0)
             out.add(Finding.stop(

@@ -39,8 +39,7 @@ public record LayoutInput(
             ReviewResult review, SizingResult sizing, Resin resin, ShopRack shop, LayoutWishes wishes) {
         PressFace face = PressFace.of(sizing.press());
         if (sizing.secondPress() != null) face = face.with(PressFace.of(sizing.secondPress()));
-        return of(
-                review.pulled(), review.wall().medianMm(), Melt.of(resin), face, shop, sizing.cavities(), wishes);
+        return of(review.pulled(), review.wall().medianMm(), Melt.of(resin), face, shop, sizing.cavities(), wishes);
     }
 
     /** With the heights at which a plane may part the outline, measured on the part. */
@@ -68,8 +67,7 @@ public record LayoutInput(
 
     /** The same with other wishes. */
     public LayoutInput wishing(LayoutWishes others) {
-        return new LayoutInput(
-                part, wallMm, freeLowMm, freeHighMm, bestZMm, melt, press, shop, cavities, others);
+        return new LayoutInput(part, wallMm, freeLowMm, freeHighMm, bestZMm, melt, press, shop, cavities, others);
     }
 
     /** A plane parts the outline. */

@@ -26,9 +26,6 @@ import shotwright.region.Region;
 
 /** Late places return to the layout once, and the second layout is what is kept. */
 class VentReturnTest {
-    @TempDir
-    Path folder;
-
     private static JobCard card() {
         return new JobCard(
                 JobCard.KIND,
@@ -45,7 +42,8 @@ class VentReturnTest {
                 List.of(),
                 null,
                 List.of(),
-                new LayoutCard(null, "edge", List.of(0.0, 15.0, 1.0), null, null, List.of(), List.of(), null, null, null),
+                new LayoutCard(
+                        null, "edge", List.of(0.0, 15.0, 1.0), null, null, List.of(), List.of(), null, null, null),
                 null,
                 null);
     }
@@ -61,7 +59,7 @@ class VentReturnTest {
         return Solids.prism(section, 0, 60);
     }
 
-    private Path file() throws IOException {
+    private static Path file(Path folder) throws IOException {
         TriMesh m = lopsided();
         ByteBuffer b = ByteBuffer.allocate(84 + 50 * m.facetCount()).order(ByteOrder.LITTLE_ENDIAN);
         b.position(80).putInt(m.facetCount());
@@ -85,8 +83,8 @@ class VentReturnTest {
     }
 
     @Test
-    void aVentGoesWhereTheMeltArrivesLastAndStaysThereWhenTakenUpAgain() throws IOException {
-        Path file = file();
+    void aVentGoesWhereTheMeltArrivesLastAndStaysThereWhenTakenUpAgain(@TempDir Path folder) throws IOException {
+        Path file = file(folder);
         JobFolder job = JobFolder.open(folder.resolve("job"));
         JobResult first = new Line(Shop.standard()).run(file, card(), Station.COOL, job, Progress.SILENT);
         LayoutResult layout = first.layout();
@@ -101,7 +99,10 @@ class VentReturnTest {
         assertThat(leading.xy().distance(thickCorner.xy())).isGreaterThan(15);
         FlowField.LastFill late = first.fill().lastFills().getFirst();
         Vec3 at = layout.cavities().getFirst().place().apply(late.atMm());
-        assertThat(layout.vents().stream().mapToDouble(v -> v.atMm().distance(at)).min().orElse(99))
+        assertThat(layout.vents().stream()
+                        .mapToDouble(v -> v.atMm().distance(at))
+                        .min()
+                        .orElse(99))
                 .isLessThan(10);
 
         JobResult again = new Line(Shop.standard()).run(file, card(), Station.COOL, job, Progress.SILENT);

@@ -31,8 +31,8 @@ class SteppedRimTest {
     @ValueSource(strings = {"gear_sector_lever.stl", "drafted_square_face_shell.stl"})
     void ventsOfRealPartsLieOnTheFlat(String name) {
         TriMesh mesh = SharedParts.read(name);
-        LayoutInput in = Fixtures.input(
-                mesh, Vec3.Z, Fixtures.ABS, Fixtures.grown(Fixtures.COLUMN), 1, LayoutWishes.NONE);
+        LayoutInput in =
+                Fixtures.input(mesh, Vec3.Z, Fixtures.ABS, Fixtures.grown(Fixtures.COLUMN), 1, LayoutWishes.NONE);
         LayoutResult r = lay(in);
         assertThat(r.findings()).extracting(Finding::code).contains("stepped-parting");
         assertThat(r.findings()).extracting(Finding::code).doesNotContain("no-level-place", "vents-on-step");
@@ -50,8 +50,8 @@ class SteppedRimTest {
     @Test
     void aRimWithoutAFlatGetsItsVentsAndAWarning() {
         TriMesh mesh = SharedParts.read("panel_hinge_half.stl");
-        LayoutResult r = lay(Fixtures.input(
-                mesh, Vec3.Z, Fixtures.ABS, Fixtures.grown(Fixtures.COLUMN), 1, LayoutWishes.NONE));
+        LayoutResult r =
+                lay(Fixtures.input(mesh, Vec3.Z, Fixtures.ABS, Fixtures.grown(Fixtures.COLUMN), 1, LayoutWishes.NONE));
         assertThat(r.vents()).isNotEmpty();
         assertThat(r.findings()).extracting(Finding::code).containsAnyOf("vents-on-step", "no-level-place");
     }
@@ -59,8 +59,7 @@ class SteppedRimTest {
     @Test
     void aFlatRimIsLevelAllRound() {
         TriMesh plate = Solids.box(new Vec3(0, 0, 0), new Vec3(40, 24, 3));
-        LayoutResult r =
-                lay(Fixtures.input(plate, Vec3.Z, Fixtures.ABS, Fixtures.COLUMN, 1, LayoutWishes.NONE));
+        LayoutResult r = lay(Fixtures.input(plate, Vec3.Z, Fixtures.ABS, Fixtures.COLUMN, 1, LayoutWishes.NONE));
         assertThat(r.findings()).noneMatch(f -> f.code().equals("no-level-place"));
     }
 }

@@ -69,12 +69,7 @@ public final class VentPlan {
      * @param asked points that must be vented
      */
     public static List<Wanted> wanted(
-            Rim rim,
-            FlowGrid grid,
-            double[] ways,
-            @Nullable RimPoint gate,
-            double gateWidthMm,
-            List<RimPoint> asked) {
+            Rim rim, FlowGrid grid, double[] ways, @Nullable RimPoint gate, double gateWidthMm, List<RimPoint> asked) {
         return new VentPlan(new Task(1, 1, 1, 1, 1), rim, grid, ways).wanted(gate, gateWidthMm, asked);
     }
 
