@@ -2,6 +2,7 @@ package shotwright.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -37,7 +38,7 @@ class SteppedRimTest {
         assertThat(r.findings()).extracting(Finding::code).contains("stepped-parting");
         assertThat(r.findings()).extracting(Finding::code).doesNotContain("no-level-place", "vents-on-step");
         assertThat(r.vents()).isNotEmpty();
-        MoldResult mold = Halves.make(in.part(), r, Progress.SILENT);
+        MoldResult mold = Halves.make(in.part(), r, List.of(), Progress.SILENT);
         for (Vent v : r.vents()) {
             // beside the vent's own cut, half way along its land
             Vec3 side = v.out().left().times(v.widthMm() / 2 + 0.3).atZ(0);
