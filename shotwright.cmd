@@ -16,12 +16,12 @@ set "STALE="
 if not exist "%JAR%" set STALE=1
 if not exist "%HERE%desk\target\lib" set STALE=1
 if not defined STALE (
-  for /f %%n in ('powershell -NoProfile -Command "$t=(Get-Item -LiteralPath $env:JAR).LastWriteTime; (Get-ChildItem -Recurse -File -LiteralPath ($env:HERE+'core\src\main'),($env:HERE+'desk\src\main') | Where-Object { $_.LastWriteTime -gt $t } | Measure-Object).Count"') do if not "%%n"=="0" set STALE=1
+  for /f %%n in ('powershell -NoProfile -Command "$t=(Get-Item -LiteralPath $env:JAR).LastWriteTime; (Get-ChildItem -Recurse -File -LiteralPath ($env:HERE+'core\src\main'),($env:HERE+'kernel\src\main'),($env:HERE+'desk\src\main') | Where-Object { $_.LastWriteTime -gt $t } | Measure-Object).Count"') do if not "%%n"=="0" set STALE=1
 )
 if defined STALE (
   echo Building Shotwright ^(first start, or its sources changed^). This takes a minute or two the first time. 1>&2
   pushd "%HERE%"
-  call mvn -q -B -pl core,desk package -Dmaven.test.skip=true -Dspotless.skip=true 1>&2
+  call mvn -q -B -pl core,kernel,desk package -Dmaven.test.skip=true -Dspotless.skip=true 1>&2
   if errorlevel 1 (
     popd
     echo The build failed. 1>&2
