@@ -5,6 +5,17 @@ import shotwright.progress.Progress;
 
 /** What works on exact solids. It keeps shapes by number from one call to the next; when it ends they are gone. */
 public interface ExactEngine extends AutoCloseable {
+    /** For where there is none: every call says so. */
+    ExactEngine NONE = new ExactEngine() {
+        @Override
+        public List<Object> call(Progress watch, String operation, Object... values) throws ExactFailure {
+            throw new ExactFailure(ExactFailure.Why.NO_ENGINE, "STEP is not read here, for want of an exact-solid engine");
+        }
+
+        @Override
+        public void close() {}
+    };
+
     /**
      * Runs one operation.
      *

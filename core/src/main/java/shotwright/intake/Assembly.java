@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import shotwright.brep.ExactBody;
+import shotwright.brep.ExactMass;
 import shotwright.finding.Finding;
 import shotwright.finding.Severity;
 import shotwright.geom.Box3;
@@ -56,7 +58,7 @@ final class Assembly {
         Shells shells = Shells.of(parted == null ? edges : Edges.of(parted));
         List<Shells.Body> bodies = shells.bodies(guard);
         List<FoundBody> list = list(bodies, shells, all);
-        Part part = part(mesh, bodies, list, shells, unit.unit());
+        Part part = part(mesh, bodies, list, shells, all, unit.unit());
         return new IntakeResult(part, facts(mesh, edges, unit, bodies.size(), list), findings);
     }
 
@@ -150,7 +152,7 @@ final class Assembly {
     }
 
     private @Nullable Part part(
-            TriMesh mesh, List<Shells.Body> bodies, List<FoundBody> list, Shells shells, LengthUnit unit) {
+            TriMesh mesh, List<Shells.Body> bodies, List<FoundBody> list, Shells shells, Solids all, LengthUnit unit) {
         int taken = options.body() == null ? 1 : options.body();
         if (bodies.size() > 1) severalBodies(list, bodies.size(), taken);
         if (!bodies.isEmpty() && taken > bodies.size()) {
@@ -172,7 +174,10 @@ final class Assembly {
         boolean refused = refused();
         findings.addAll(SolidGate.check(body, options.mends(), !refused, guard));
         if (refused()) return null;
-        MassProperties mass = MassProperties.of(body);
+        ExactBody exact = bodies.isEmpty()
+                ? null
+                : all.exactOfFacet(shells.anyFacet(bodies.get(taken - 1).shell()), body.facetCount());
+        MassProperties mass = mass(body, exact);
         String file = guard.fileName();
         int dot = file.lastIndexOf('.');
         return new Part(
@@ -181,7 +186,15 @@ final class Assembly {
                 unit,
                 body,
                 mass,
-                Tolerance.ofDiagonal(mass.box().diagonal()));
+                Tolerance.ofDiagonal(mass.box().diagonal()),
+                exact);
+    }
+
+    /** From the exact faces where there are any; the box is that of the mesh, which the line works on. */
+    private static MassProperties mass(TriMesh body, @Nullable ExactBody exact) {
+        if (exact == null) return MassProperties.of(body);
+        ExactMass m = exact.mass();
+        return new MassProperties(m.volumeMm3(), m.areaMm2(), m.centroidMm(), body.box());
     }
 
     private boolean refused() {

@@ -1,6 +1,8 @@
 package shotwright.intake;
 
 import org.jspecify.annotations.Nullable;
+import shotwright.brep.ExactBody;
+import shotwright.mesh.TriMesh;
 
 /** One object of a file in the file's own numbers, corner points joined. */
 final class RawObject {
@@ -11,6 +13,7 @@ final class RawObject {
     private final int collapsed;
     private final int unusable;
     private final @Nullable String firstUnusable;
+    private final @Nullable ExactBody exact;
 
     /** Takes the arrays over. */
     RawObject(
@@ -28,6 +31,19 @@ final class RawObject {
         this.collapsed = collapsed;
         this.unusable = unusable;
         this.firstUnusable = firstUnusable;
+        this.exact = null;
+    }
+
+    /** A solid with exact faces and the triangles over them. */
+    RawObject(String name, TriMesh mesh, ExactBody exact) {
+        this.name = name;
+        this.xyz = mesh.copyXyz();
+        this.tri = mesh.copyTri();
+        this.joined = 0;
+        this.collapsed = 0;
+        this.unusable = 0;
+        this.firstUnusable = null;
+        this.exact = exact;
     }
 
     String name() {
@@ -55,6 +71,11 @@ final class RawObject {
     /** Facets left out because a corner was no usable number. */
     int unusable() {
         return unusable;
+    }
+
+    /** What is known from exact faces; null when the file gives triangles only. */
+    @Nullable ExactBody exact() {
+        return exact;
     }
 
     /** Where the first unusable facet stands in the file. */

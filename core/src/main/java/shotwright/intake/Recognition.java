@@ -7,7 +7,7 @@ import java.util.Locale;
 /** Tells formats apart by what stands in the file. The ending of the name is never looked at. */
 final class Recognition {
     private static final int LOOK = 256 * 1024;
-    private static final String READ_HERE = "Export the part as STL, OBJ or 3MF";
+    private static final String READ_HERE = "Export the part as STEP, STL, OBJ or 3MF";
 
     private Recognition() {}
 

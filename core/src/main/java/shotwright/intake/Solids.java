@@ -2,16 +2,20 @@ package shotwright.intake;
 
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import shotwright.brep.ExactBody;
 import shotwright.measure.LengthUnit;
 import shotwright.mesh.TriMesh;
 
 /** The objects of a file as one mesh in millimetres. Corner points of different objects are never joined. */
 final class Solids {
     private final TriMesh mesh;
+    private final List<RawObject> objects;
     private final String[] names;
     private final int[] firstFacet;
 
     Solids(List<RawObject> objects, LengthUnit unit, List<String> notes) {
+        this.objects = objects;
         names = new String[objects.size()];
         firstFacet = new int[objects.size()];
         Doubles xyz = new Doubles();
@@ -22,6 +26,10 @@ final class Solids {
             RawObject o = objects.get(i);
             names[i] = o.name();
             firstFacet[i] = tri.count() / 3;
+            if (o.exact() != null) {
+                append(scaled(o, unit.mm()), xyz, tri);
+                continue;
+            }
             NearWeld.Joined near = NearWeld.of(scaled(o, unit.mm()));
             joined += near.joined();
             reach = Math.max(reach, near.reachMm());
@@ -61,8 +69,19 @@ final class Solids {
 
     /** The name of the object a facet came with; mends add facets only behind all others. */
     String nameOfFacet(int facet) {
+        return names.length == 0 ? "" : names[objectOf(facet)];
+    }
+
+    /** What is known from exact faces of the object a facet came with, when its facets are all of the body's. */
+    @Nullable ExactBody exactOfFacet(int facet, int bodyFacets) {
+        if (names.length == 0) return null;
+        ExactBody exact = objects.get(objectOf(facet)).exact();
+        return exact != null && exact.faceOf().length == bodyFacets ? exact : null;
+    }
+
+    private int objectOf(int facet) {
         int i = names.length - 1;
         while (i > 0 && firstFacet[i] > facet) i--;
-        return names.length == 0 ? "" : names[i];
+        return i;
     }
 }

@@ -11,6 +11,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import shotwright.brep.ExactEngine;
 import shotwright.cool.CoolResult;
 import shotwright.fill.FillResult;
 import shotwright.geom.Vec3;
@@ -44,9 +45,22 @@ public final class Line {
     private static final int USUAL_FIRST_LOT = 50;
 
     private final Shop shop;
+    private final ExactEngine engine;
 
+    /** A line that reads meshes only. */
     public Line(Shop shop) {
+        this(shop, ExactEngine.NONE);
+    }
+
+    /**
+     * A line.
+     *
+     * @param shop the rack and its rates
+     * @param engine what works on exact solids; stays open
+     */
+    public Line(Shop shop, ExactEngine engine) {
         this.shop = shop;
+        this.engine = engine;
     }
 
     /**
@@ -62,7 +76,7 @@ public final class Line {
      */
     public JobResult run(Path file, JobCard card, Station last, @Nullable JobFolder folder, Progress progress) {
         Decisions decisions = Decisions.of(card, shop);
-        IntakeResult intake = Intake.read(file, decisions.intakeOptions(), progress.part(0, 0.1));
+        IntakeResult intake = Intake.read(file, decisions.intakeOptions(), engine, progress.part(0, 0.1));
         Part part = intake.part();
         if (part == null || last == Station.INTAKE) return JobResult.of(card, intake);
         return new Run(decisions, intake, part, file, last, folder, progress.part(0.1, 1)).go();

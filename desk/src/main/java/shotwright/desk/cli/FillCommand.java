@@ -16,7 +16,7 @@ import shotwright.job.Station;
         description = "will it fill and how fast can it run (first-order estimate), without writing files")
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class FillCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "PART", description = "part file: STL, OBJ or 3MF")
+    @Parameters(paramLabel = "PART", description = "part file: STEP, STL, OBJ or 3MF")
     Path part;
 
     @Mixin

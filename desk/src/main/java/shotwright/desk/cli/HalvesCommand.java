@@ -17,7 +17,7 @@ import shotwright.job.Station;
         description = "up to the two mold halves, written as STL and 3MF")
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class HalvesCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "PART", description = "part file: STL, OBJ or 3MF")
+    @Parameters(paramLabel = "PART", description = "part file: STEP, STL, OBJ or 3MF")
     Path part;
 
     @Option(

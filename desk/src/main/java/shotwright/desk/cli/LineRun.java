@@ -2,12 +2,14 @@ package shotwright.desk.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import shotwright.brep.ExactEngine;
 import shotwright.job.JobCard;
 import shotwright.job.JobFolder;
 import shotwright.job.JobResult;
 import shotwright.job.Line;
 import shotwright.job.Shop;
 import shotwright.job.Station;
+import shotwright.kernel.WorkerEngine;
 import shotwright.progress.Progress;
 import shotwright.report.FirstAnswerPage;
 import shotwright.report.JobPapers;
@@ -20,7 +22,7 @@ final class LineRun {
     /** Up to a station, printing the first answer or JSON; nothing is written. */
     static int print(Path part, JobOptions options, Station last, PrintWriter out) {
         JobCard card = options.card();
-        JobResult job = watched(progress -> new Line(shop(options)).run(part, card, last, null, progress));
+        JobResult job = watched((engine, progress) -> new Line(shop(options), engine).run(part, card, last, null, progress));
         out.print(options.json ? SummaryJson.text(job) : FirstAnswerPage.text(job));
         out.flush();
         return code(job);
@@ -34,8 +36,8 @@ final class LineRun {
     static int intoFolder(
             Path part, JobCard card, Shop shop, Station last, Path folder, boolean json, PrintWriter out) {
         JobFolder files = JobFolder.open(folder);
-        JobResult job = watched(progress -> {
-            JobResult done = new Line(shop).run(part, card, last, files, progress.part(0, 0.9));
+        JobResult job = watched((engine, progress) -> {
+            JobResult done = new Line(shop, engine).run(part, card, last, files, progress.part(0, 0.9));
             JobPapers.write(done, files, progress.part(0.9, 1));
             return done;
         });
@@ -60,7 +62,7 @@ final class LineRun {
 
     @FunctionalInterface
     private interface Work {
-        JobResult run(Progress progress);
+        JobResult run(ExactEngine engine, Progress progress);
     }
 
     private static JobResult watched(Work work) {
@@ -75,8 +77,8 @@ final class LineRun {
             }
         });
         Runtime.getRuntime().addShutdownHook(onStop);
-        try {
-            return work.run(progress);
+        try (ExactEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
+            return work.run(engine, progress);
         } finally {
             progress.done();
             try {

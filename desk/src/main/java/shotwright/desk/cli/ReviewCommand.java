@@ -16,7 +16,7 @@ import shotwright.job.Station;
         description = "first answer: can it be molded, on which press, for about what price")
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class ReviewCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "PART", description = "part file: STL, OBJ or 3MF")
+    @Parameters(paramLabel = "PART", description = "part file: STEP, STL, OBJ or 3MF")
     Path part;
 
     @Mixin

@@ -17,7 +17,7 @@ import shotwright.job.Station;
         description = "the whole line: halves, press sheet, quote, pictures in a job folder")
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class RunCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "PART", description = "part file: STL, OBJ or 3MF")
+    @Parameters(paramLabel = "PART", description = "part file: STEP, STL, OBJ or 3MF")
     Path part;
 
     @Option(
