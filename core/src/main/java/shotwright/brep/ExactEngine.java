@@ -9,7 +9,8 @@ public interface ExactEngine extends AutoCloseable {
     ExactEngine NONE = new ExactEngine() {
         @Override
         public List<Object> call(Progress watch, String operation, Object... values) throws ExactFailure {
-            throw new ExactFailure(ExactFailure.Why.NO_ENGINE, "STEP is not read here, for want of an exact-solid engine");
+            throw new ExactFailure(
+                    ExactFailure.Why.NO_ENGINE, "STEP is not read here, for want of an exact-solid engine");
         }
 
         @Override

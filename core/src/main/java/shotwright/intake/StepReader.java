@@ -51,11 +51,14 @@ final class StepReader {
         try (ExactShapes x = new ExactShapes(engine, (doing, share) -> guard.at("reading the STEP file", 0.1))) {
             return new StepReader(guard).model(x, file, products);
         } catch (ExactFailure e) {
-            throw guard.fault("", trimmed(String.valueOf(e.getMessage())), switch (e.why()) {
-                case NO_ENGINE -> "Export the part as STL, OBJ or 3MF";
-                case ENDED -> "Try again; if it ends again, export the part as STL, OBJ or 3MF";
-                case REFUSED -> NEW_EXPORT;
-            });
+            throw guard.fault(
+                    "",
+                    trimmed(String.valueOf(e.getMessage())),
+                    switch (e.why()) {
+                        case NO_ENGINE -> "Export the part as STL, OBJ or 3MF";
+                        case ENDED -> "Try again; if it ends again, export the part as STL, OBJ or 3MF";
+                        case REFUSED -> NEW_EXPORT;
+                    });
         }
     }
 
@@ -69,7 +72,8 @@ final class StepReader {
                 Entity from = lost.get().from();
                 throw guard.fault(
                         "line " + from.line(),
-                        "entity #" + from.number() + " refers to #" + lost.get().missing() + ", which is not in the file",
+                        "entity #" + from.number() + " refers to #" + lost.get().missing()
+                                + ", which is not in the file",
                         NEW_EXPORT);
             }
             return Products.of(exchange);
@@ -97,7 +101,8 @@ final class StepReader {
         if (!shapes.loose().isEmpty()) loose(shapes.loose().size());
         List<RawObject> objects = new ArrayList<>();
         List<String> names = products.namesFor(shapes.solids().size());
-        for (int i = 0; i < names.size(); i++) objects.add(object(x, shapes.solids().get(i), i, names.get(i)));
+        for (int i = 0; i < names.size(); i++)
+            objects.add(object(x, shapes.solids().get(i), i, names.get(i)));
         return new RawModel("STEP", LengthUnit.MM, false, objects, List.of(), findings);
     }
 
@@ -118,7 +123,10 @@ final class StepReader {
         guard.facets(mesh.mesh().facetCount(), "");
         ExactMass mass = x.measure(solid);
         FacedMesh coarse = x.mesh(solid, SECOND_DEFLECTION * deflection, CHORD_TURN_RAD);
-        weigh(mass, MassProperties.of(mesh.mesh()).volumeMm3(), MassProperties.of(coarse.mesh()).volumeMm3());
+        weigh(
+                mass,
+                MassProperties.of(mesh.mesh()).volumeMm3(),
+                MassProperties.of(coarse.mesh()).volumeMm3());
         if (!check.valid()) notQuite();
         ExactBody exact = new ExactBody(number, mass, x.faces(solid), mesh.faceOf(), mesh.normals());
         return new RawObject(name, mesh.mesh(), exact);

@@ -20,10 +20,21 @@ import shotwright.mesh.TriMesh;
  * @param exact what is known from exact faces; null when the file gave triangles only
  */
 public record Part(
-        String name, String fileName, LengthUnit unitTaken, TriMesh mesh, MassProperties mass, Tolerance tolerance, @Nullable ExactBody exact) {
+        String name,
+        String fileName,
+        LengthUnit unitTaken,
+        TriMesh mesh,
+        MassProperties mass,
+        Tolerance tolerance,
+        @Nullable ExactBody exact) {
     /** A part known by its triangles only. */
     public Part(
-            String name, String fileName, LengthUnit unitTaken, TriMesh mesh, MassProperties mass, Tolerance tolerance) {
+            String name,
+            String fileName,
+            LengthUnit unitTaken,
+            TriMesh mesh,
+            MassProperties mass,
+            Tolerance tolerance) {
         this(name, fileName, unitTaken, mesh, mass, tolerance, null);
     }
 

@@ -80,7 +80,11 @@ class StepTest {
         Check.exact("instances", "{nut=8, rod=1, bolt=6, l-bracket=2, plate=1}", leaves.toString());
     }
 
-    @Published(id = "E1", source = "EXPORTER", where = "sizes of the parts in the assembly of brackets", mark = PUBLISHED)
+    @Published(
+            id = "E1",
+            source = "EXPORTER",
+            where = "sizes of the parts in the assembly of brackets",
+            mark = PUBLISHED)
     void partsOfTheAssembly() throws IOException, ExactFailure {
         assumeTrue(engine.whatIsMissing().isEmpty());
         byte[] file = Files.readAllBytes(Repository.sharedPart(ASSEMBLY));
@@ -112,15 +116,20 @@ class StepTest {
         }
     }
 
-    @Published(id = {"E1", "E2b"}, source = "EXPORTER", where = "plate of the first test case", mark = PUBLISHED)
+    @Published(
+            id = {"E1", "E2b"},
+            source = "EXPORTER",
+            where = "plate of the first test case",
+            mark = PUBLISHED)
     void plateOfTheTestCase() throws IOException, ExactFailure {
         assumeTrue(engine.whatIsMissing().isEmpty());
         Products p = products(PLATE);
         Products.Vouched v = p.roots().getFirst().vouched();
         Check.exact("vouched volume, mm³", 14644822.6361138, v.volumeMm3());
         try (ExactShapes x = new ExactShapes(engine, Progress.SILENT)) {
-            ExactMass m = x.measure(
-                    x.readStep(Files.readAllBytes(Repository.sharedPart(PLATE))).solids().getFirst());
+            ExactMass m = x.measure(x.readStep(Files.readAllBytes(Repository.sharedPart(PLATE)))
+                    .solids()
+                    .getFirst());
             Check.relative("volume", 14644822.6361138, m.volumeMm3(), 2e-5, "mm³", "the exporter's noise");
             Check.relative("area", 807080.802199914, m.areaMm2(), 2e-4, "mm²", "the exporter's noise");
             double off = m.centroidMm().distance(Objects.requireNonNull(v.centroidMm()));
@@ -129,7 +138,11 @@ class StepTest {
     }
 
     /** Volumes and areas by another build of the same kind of kernel with adaptive quadrature, where two ways agreed there. */
-    @Published(id = {"E2", "E3"}, source = "PARTS", where = "volume, area and faces of STEP files", mark = PUBLISHED)
+    @Published(
+            id = {"E2", "E3"},
+            source = "PARTS",
+            where = "volume, area and faces of STEP files",
+            mark = PUBLISHED)
     void everyGoodFile() throws IOException {
         assumeTrue(engine.whatIsMissing().isEmpty());
         record Listed(String file, int faces, double volume, double area, double allowed) {}
@@ -153,12 +166,17 @@ class StepTest {
                     Repository.sharedPart(l.file() + ".step"), IntakeOptions.usual(), engine, Progress.SILENT);
             Part part = Objects.requireNonNull(r.part(), l.file());
             String name = l.faces() + " faces";
-            Check.exact("faces", l.faces(), Objects.requireNonNull(part.exact()).faces().size());
+            Check.exact(
+                    "faces",
+                    l.faces(),
+                    Objects.requireNonNull(part.exact()).faces().size());
             Check.relative(name, l.volume(), part.mass().volumeMm3(), l.allowed(), "mm³", "printed digits");
             Check.relative(name, l.area(), part.mass().surfaceAreaMm2(), l.allowed(), "mm²", "printed digits");
             assertThat(Edges.of(part.mesh()).isClosed()).as(l.file()).isTrue();
             double mesh = MassProperties.of(part.mesh()).volumeMm3();
-            assertThat(Math.abs(mesh / part.mass().volumeMm3() - 1)).as(l.file()).isLessThan(3e-3);
+            assertThat(Math.abs(mesh / part.mass().volumeMm3() - 1))
+                    .as(l.file())
+                    .isLessThan(3e-3);
         }
     }
 }

@@ -69,12 +69,14 @@ public record ExchangeFile(List<Value.Typed> header, Map<Integer, Entity> entiti
 
     private Optional<Integer> lost(List<Value> values) {
         for (Value v : values) {
-            Optional<Integer> lost = switch (v) {
-                case Value.Reference r -> entities.containsKey(r.number()) ? Optional.<Integer>empty() : Optional.of(r.number());
-                case Value.Many m -> lost(m.values());
-                case Value.Typed t -> lost(t.values());
-                default -> Optional.<Integer>empty();
-            };
+            Optional<Integer> lost =
+                    switch (v) {
+                        case Value.Reference r ->
+                            entities.containsKey(r.number()) ? Optional.<Integer>empty() : Optional.of(r.number());
+                        case Value.Many m -> lost(m.values());
+                        case Value.Typed t -> lost(t.values());
+                        default -> Optional.<Integer>empty();
+                    };
             if (lost.isPresent()) return lost;
         }
         return Optional.empty();

@@ -228,7 +228,8 @@ final class ExchangeReader {
     }
 
     private void expect(char c) {
-        if (peek() != c) throw fault("\"" + c + "\" is missing before \"" + latin(at, Math.min(in.length, at + 12)) + "\"");
+        if (peek() != c)
+            throw fault("\"" + c + "\" is missing before \"" + latin(at, Math.min(in.length, at + 12)) + "\"");
         at++;
     }
 

@@ -10,7 +10,8 @@ import java.util.stream.Stream;
 /** Length units of a STEP file in millimetres, as prefixed metres or as a number of another unit. Source: ISO 10303-41. */
 public final class LengthUnits {
     private static final Map<String, Double> PREFIX = Map.of(
-            "KILO", 1e3, "HECTO", 1e2, "DECA", 1e1, "DECI", 1e-1, "CENTI", 1e-2, "MILLI", 1e-3, "MICRO", 1e-6, "NANO", 1e-9);
+            "KILO", 1e3, "HECTO", 1e2, "DECA", 1e1, "DECI", 1e-1, "CENTI", 1e-2, "MILLI", 1e-3, "MICRO", 1e-6, "NANO",
+            1e-9);
     private static final int DEEPEST = 8;
 
     private final ExchangeFile file;
@@ -63,13 +64,14 @@ public final class LengthUnits {
         Optional<List<Value>> si = unit.as("SI_UNIT");
         if (si.isPresent() && unit.as("LENGTH_UNIT").isPresent()) {
             double metres = 1;
-            for (Value v : si.get())
-                if (v instanceof Value.Word w) metres *= PREFIX.getOrDefault(w.word(), 1.0);
+            for (Value v : si.get()) if (v instanceof Value.Word w) metres *= PREFIX.getOrDefault(w.word(), 1.0);
             return OptionalDouble.of(1000 * metres);
         }
         Optional<List<Value>> other = unit.as("CONVERSION_BASED_UNIT");
         if (other.isEmpty() || unit.as("LENGTH_UNIT").isEmpty() || depth > DEEPEST) return OptionalDouble.empty();
-        return file.follow(other.get().getLast()).map(m -> measureMm(m, depth + 1)).orElse(OptionalDouble.empty());
+        return file.follow(other.get().getLast())
+                .map(m -> measureMm(m, depth + 1))
+                .orElse(OptionalDouble.empty());
     }
 
     /** So many of another unit. */

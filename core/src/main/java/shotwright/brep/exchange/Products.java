@@ -38,7 +38,9 @@ public record Products(
      * @param centroidMm centre of volume
      */
     public record Vouched(
-            @Nullable Double volumeMm3, @Nullable Double areaMm2, @Nullable Vec3 centroidMm) {
+            @Nullable Double volumeMm3,
+            @Nullable Double areaMm2,
+            @Nullable Vec3 centroidMm) {
         static final Vouched NOTHING = new Vouched(null, null, null);
     }
 
@@ -57,8 +59,7 @@ public record Products(
                 .filter(e -> definition(e).isPresent())
                 .forEach(e -> products.put(
                         e.number(),
-                        new Product(
-                                e.number(), name(file, e), vouched.getOrDefault(e.number(), Vouched.NOTHING))));
+                        new Product(e.number(), name(file, e), vouched.getOrDefault(e.number(), Vouched.NOTHING))));
         List<Use> uses = new ArrayList<>();
         file.of("NEXT_ASSEMBLY_USAGE_OCCURRENCE").forEach(e -> {
             List<Value> v = e.as("NEXT_ASSEMBLY_USAGE_OCCURRENCE").orElseThrow();
@@ -66,7 +67,8 @@ public record Products(
                 uses.add(new Use(p.number(), c.number()));
         });
         List<String> files = file.of("DOCUMENT_FILE")
-                .flatMap(e -> ExchangeFile.texts(e.as("DOCUMENT_FILE").orElseThrow().subList(0, 1)))
+                .flatMap(e ->
+                        ExchangeFile.texts(e.as("DOCUMENT_FILE").orElseThrow().subList(0, 1)))
                 .filter(n -> n.toLowerCase(Locale.ROOT).matches(".*\\.(stp|step|p21)"))
                 .toList();
         List<String> solids = file.entities().values().stream()

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-
 import shotwright.geom.Vec3;
 
 /**
@@ -45,7 +44,8 @@ final class ValidationProperties {
     private static boolean isGeometric(Entity property) {
         return property.as("PROPERTY_DEFINITION").stream()
                 .flatMap(ExchangeFile::texts)
-                .anyMatch(t -> t.toLowerCase(Locale.ROOT).replace('_', ' ').startsWith("geometric validation property"));
+                .anyMatch(
+                        t -> t.toLowerCase(Locale.ROOT).replace('_', ' ').startsWith("geometric validation property"));
     }
 
     private Stream<Entity> items(Value v) {
@@ -71,7 +71,9 @@ final class ValidationProperties {
                     .flatMap(v -> v instanceof Value.Many m ? m.values().stream() : Stream.empty())
                     .mapToDouble(v -> v instanceof Value.Number n ? n.bare() * mm : 0)
                     .toArray();
-            return p.length == 3 ? new Products.Vouched(null, null, new Vec3(p[0], p[1], p[2])) : Products.Vouched.NOTHING;
+            return p.length == 3
+                    ? new Products.Vouched(null, null, new Vec3(p[0], p[1], p[2]))
+                    : Products.Vouched.NOTHING;
         }
         return item.parts().stream()
                 .map(Value.Typed::values)
@@ -87,7 +89,9 @@ final class ValidationProperties {
                     || t.values().isEmpty()
                     || !(t.values().getFirst() instanceof Value.Number n)
                     || n.bare() == 0) continue;
-            double mm = i + 1 < values.size() ? file.follow(values.get(i + 1)).map(units::ofUnitMm).orElse(1.0) : 1;
+            double mm = i + 1 < values.size()
+                    ? file.follow(values.get(i + 1)).map(units::ofUnitMm).orElse(1.0)
+                    : 1;
             if (t.type().equals("VOLUME_MEASURE")) return new Products.Vouched(n.bare() * mm * mm * mm, null, null);
             if (t.type().equals("AREA_MEASURE")) return new Products.Vouched(null, n.bare() * mm * mm, null);
         }

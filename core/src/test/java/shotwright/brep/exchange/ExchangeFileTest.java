@@ -66,7 +66,8 @@ class ExchangeFileTest {
 
     @Test
     void vouchedSizesTurnToMillimetres() {
-        Products.Vouched v = Products.of(read(START + BODY + END)).leaves().getFirst().vouched();
+        Products.Vouched v =
+                Products.of(read(START + BODY + END)).leaves().getFirst().vouched();
         assertThat(v.volumeMm3()).isCloseTo(2 * 16387.064, within(1e-9));
         assertThat(v.areaMm2()).isNull();
         Vec3 centroid = Objects.requireNonNull(v.centroidMm());
