@@ -96,13 +96,13 @@ class FirstOrderFillTest {
     @Test
     void holdThatOpensTheMoldIsSaid() {
         FillInput in = Plans.plateInput(2, 1, Plans.ps(220, 40), Plans.press(120), 1);
-        PressLimits weak = new PressLimits("w", "the hand press", 120, Double.POSITIVE_INFINITY, 60, 30);
+        PressLimits weak = new PressLimits("w", "the hand press", 120, Double.POSITIVE_INFINITY, 30, 30);
         FillResult r = FirstOrderFill.fill(new FillInput(in.melt(), weak, in.layout(), in.field(), 2400, 1200, 40, 0));
         assertThat(r.findings()).extracting(Finding::code).contains("hold-opens-mold");
         assertThat(r.clampHoldKn())
                 .isCloseTo(0.8 * 40 * (1200 + 4 * 15 + 2 * 1.2) / 1000, Percentage.withPercentage(1));
         // what a ram of this power pushes is power over pressure
-        assertThat(2400 / r.fillTimeS() * r.pressurePeakMpa()).isLessThan(1.1 * 60_000);
+        assertThat(2400 / r.fillTimeS() * r.pressurePeakMpa()).isLessThan(1.1 * 30_000);
         FillResult free = plate(2, 220, 120);
         assertThat(r.fillTimeS()).isGreaterThan(free.fillTimeS());
     }
