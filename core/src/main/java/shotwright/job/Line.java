@@ -129,12 +129,13 @@ public final class Line {
                                     part, card.pullDirection(), decisions.resin(), decisions.cutters(), Finish.SMOOTH),
                             p));
             Flow flow = new Flow(decisions);
+            Prices prices = new Prices(decisions, shop, review);
             SizingInput asked = SizingInput.of(
-                            review, decisions.resins(), shop.presses().all())
+                            review, decisions.resins(), shop.presses().all(), prices)
                     .decided(decisions.press(), decisions.secondPress(), card.cavities())
                     .quantity(firstLot(card));
             SizingResult sizing = Sizing.size(asked);
-            PriceBand price = firstPrice(review, sizing, card);
+            PriceBand price = firstPrice(review, sizing, card, prices.rates());
             JobCard full = filledIn(card, review, sizing);
             if (!reaches(Station.LAYOUT)) return result(full, review, price, sizing, null, null, null, null);
 
@@ -156,7 +157,8 @@ public final class Line {
 
             MoldResult mold = mold(review, layout);
             if (!reaches(Station.FILL))
-                return result(full, review, price, known(asked, sizing, layout, null), layout, mold, null, null);
+                return result(
+                        full, review, price, known(asked, prices, sizing, layout, null), layout, mold, null, null);
 
             Flow.Answer flowed = kept(
                     Station.FILL,
@@ -165,10 +167,10 @@ public final class Line {
                     0.95,
                     List.of(decisions.resins(), sizing.press(), decisions.material()),
                     p -> flow.answer(review, sizing, layout, mold, p));
-            SizingResult settled = known(asked, sizing, layout, flowed);
+            SizingResult settled = known(asked, prices, sizing, layout, flowed);
             if (!reaches(Station.QUOTE)) return result(full, review, price, settled, layout, mold, flowed, null);
             progress.at("working out the price", 0.96);
-            Papers papers = Papers.of(decisions, shop, part, review, settled, layout, flowed);
+            Papers papers = Papers.of(decisions, prices, part, settled, layout, flowed);
             return result(full, review, price, settled, layout, mold, flowed, papers);
         }
 
@@ -251,8 +253,9 @@ public final class Line {
     }
 
     private static SizingResult known(
-            SizingInput asked, SizingResult first, LayoutResult layout, Flow.@Nullable Answer flow) {
+            SizingInput asked, Prices prices, SizingResult first, LayoutResult layout, Flow.@Nullable Answer flow) {
         return Sizing.size(asked.decided(first.press(), first.secondPress(), first.cavities())
+                .priced(prices.settled(first.cavities(), layout, flow))
                 .known(
                         LayoutFeed.areaMm2(layout),
                         layout.feedVolumeMm3(),
@@ -260,7 +263,7 @@ public final class Line {
                         flow == null ? null : flow.fill().clampPeakKn()));
     }
 
-    private static PriceBand firstPrice(ReviewResult review, SizingResult sizing, JobCard card) {
+    private static PriceBand firstPrice(ReviewResult review, SizingResult sizing, JobCard card, Rates rates) {
         Vec3 size = review.pulled().mesh().box().size();
         return PriceBand.first(
                 review.pulled().part().mass().volumeMm3(),
@@ -270,12 +273,7 @@ public final class Line {
                 sizing.resin(),
                 sizing.press(),
                 card.quantities().stream().min(Integer::compare).orElse(USUAL_FIRST_LOT),
-                rates(card));
-    }
-
-    /** Typical rates, in the currency of the card. */
-    static Rates rates(JobCard card) {
-        return card.currency() == null ? Rates.typical() : Rates.typical().in(card.currency());
+                rates);
     }
 
     private static int firstLot(JobCard card) {

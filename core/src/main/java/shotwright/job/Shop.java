@@ -8,6 +8,8 @@ import shotwright.mill.Mill;
 import shotwright.mill.MillRack;
 import shotwright.press.Press;
 import shotwright.press.PressRack;
+import shotwright.quote.Rates;
+import shotwright.quote.RatesRack;
 import shotwright.rack.Rack;
 import shotwright.resin.Resin;
 import shotwright.resin.ResinRack;
@@ -26,7 +28,8 @@ public record Shop(
         Rack<Dowel> dowels,
         Rack<Screw> screws,
         Rack<Cutter> cutters,
-        Rack<Mill> mills) {
+        Rack<Mill> mills,
+        Rack<Rates> ratesRack) {
 
     /** The rack as it comes with the program. */
     public static Shop standard() {
@@ -38,7 +41,8 @@ public record Shop(
                 StockRack.dowels(),
                 StockRack.screws(),
                 CutterRack.standard(),
-                MillRack.standard());
+                MillRack.standard(),
+                RatesRack.standard());
     }
 
     /** The rack with the shop's own files laid over it; they win by id. */
@@ -51,11 +55,17 @@ public record Shop(
                 dowels.withFolder(folder),
                 screws.withFolder(folder),
                 cutters.withFolder(folder),
-                mills.withFolder(folder));
+                mills.withFolder(folder),
+                RatesRack.withFolder(folder));
+    }
+
+    /** The shop's rates. */
+    public Rates rates() {
+        return ratesRack.byId(RatesRack.ID);
     }
 
     /** Every rack, in the order a shop thinks of them. */
     public List<Rack<?>> racks() {
-        return List.of(resins, presses, cutters, mills, stock, materials, dowels, screws);
+        return List.of(resins, presses, cutters, mills, stock, materials, dowels, screws, ratesRack);
     }
 }

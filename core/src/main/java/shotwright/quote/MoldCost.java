@@ -3,6 +3,7 @@ package shotwright.quote;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import shotwright.measure.Quantity;
 
 /**
  * Hours and money of a mold: metal, drawing and programs, milling, bench, small parts, trial; and the hours a customer never sees. Shape of the
@@ -34,24 +35,24 @@ final class MoldCost {
         work(
                 "design",
                 DESIGN_H + PER_QUESTION_H * in.openQuestionsCount(),
-                r.design(),
+                r.designRatePerH(),
                 true,
                 "two hours and half an hour for each open question");
-        work("programs", 2 * PROGRAM_PER_HALF_H, r.design(), true, "an hour and a quarter for each half");
+        work("programs", 2 * PROGRAM_PER_HALF_H, r.designRatePerH(), true, "an hour and a quarter for each half");
         String how = fromPrograms
                 ? "machine time of the proved programs and four clampings"
                 : say(
                         "estimate until programs exist: roughing %.1f h, finishing %.1f h, small cutters %.1f h, four clampings %.1f h",
                         guess.roughingH(), guess.finishingH(), guess.smallCutterH(), guess.setUpH());
-        work("at the mill", millH, r.mill(), true, how);
+        work("at the mill", millH, r.millRatePerH(), true, how);
         work(
                 "beside the mill",
                 BESIDE_SHARE * millH,
-                r.labour(),
+                r.labourRatePerH(),
                 true,
                 "you are not free for 45 % of the time it runs");
         bench(in);
-        cost("dowels, screws, a cutter", r.smallPartsMoney(), "small parts for one mold");
+        cost("dowels, screws, a cutter", r.smallPartsPrice().value(), "small parts for one mold");
         cost("resin for the trial", 1.5 * in.resin().pricePerKg().mid(), "about one and a half kilograms");
     }
 
@@ -61,18 +62,18 @@ final class MoldCost {
         work(
                 "bench: dowels, fitting, stoning",
                 BENCH_H + polish,
-                r.labour(),
+                r.labourRatePerH(),
                 true,
                 "two hours and half an hour for each 100 cm² to 320 grit");
-        work("trial at the press", TRIAL_H, r.labour(), true, "set-up, short shots, gate seal");
-        work("measuring first parts", MEASURE_H, r.labour(), true, "three parts of each cavity");
+        work("trial at the press", TRIAL_H, r.labourRatePerH(), true, "set-up, short shots, gate seal");
+        work("measuring first parts", MEASURE_H, r.labourRatePerH(), true, "three parts of each cavity");
         work(
                 "correction after the trial",
                 CORRECT_SHARE * millH,
-                r.mill(),
+                r.millRatePerH(),
                 false,
                 "three in ten molds go back on the mill for as long again");
-        work("letters, quote, delivery", 1.5, r.labour(), false, "nobody pays for it by the hour");
+        work("letters, quote, delivery", 1.5, r.labourRatePerH(), false, "nobody pays for it by the hour");
     }
 
     private static String say(String format, Object... args) {
@@ -98,9 +99,9 @@ final class MoldCost {
                         kg, in.material().name(), price, in.sawAllowanceMm()));
     }
 
-    private void work(String name, double timeH, Rates.Rate rate, boolean shown, String why) {
+    private void work(String name, double timeH, Quantity rate, boolean shown, String why) {
         hours.add(new QuoteResult.Hours(name, timeH, shown, why));
-        cost(name, timeH * rate.typicalPerH(), say("%.1f h at %.0f per hour; %s", timeH, rate.typicalPerH(), why));
+        cost(name, timeH * rate.value(), say("%.1f h at %.0f per hour; %s", timeH, rate.value(), why));
     }
 
     private void cost(String name, double money, String why) {

@@ -12,7 +12,7 @@ import shotwright.resin.Resin;
 /**
  * A first price from a part's size alone, before any layout: everything not measured is a default and is listed.
  *
- * @param currency neutral units unless the shop's rates are in
+ * @param rates what it was worked out with
  * @param mold price of the mold
  * @param firstLot price of the parts of the first lot
  * @param perPart price of one part of it
@@ -21,7 +21,7 @@ import shotwright.resin.Resin;
  * @param assumptions what was taken without being measured, a sentence each
  */
 public record PriceBand(
-        String currency,
+        Rates rates,
         Band mold,
         Band firstLot,
         Band perPart,
@@ -43,6 +43,11 @@ public record PriceBand(
 
     public PriceBand {
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** Word or sign behind the money. */
+    public String currency() {
+        return rates.currency();
     }
 
     /** Mold and first lot together: the two numbers of the review page. */
@@ -74,13 +79,15 @@ public record PriceBand(
             throw new IllegalArgumentException("part: volume " + volumeMm3 + " mm³, surface " + surfaceMm2 + " mm²");
         int lot = Math.max(1, quantity);
         double mold = PartCost.priceMoney(
-                moldCost(volumeMm3, surfaceMm2, boxMm, undercutsCount, rates) * (1 + rates.overheadShare()),
-                rates.marginShare());
+                moldCost(volumeMm3, surfaceMm2, boxMm, undercutsCount, rates)
+                        * (1 + rates.overheadShare().value()),
+                rates.marginShare().value());
         double parts = PartCost.priceMoney(
-                lotCost(volumeMm3, surfaceMm2, resin, press, lot, rates) * (1 + rates.overheadShare()),
-                rates.marginShare());
+                lotCost(volumeMm3, surfaceMm2, resin, press, lot, rates)
+                        * (1 + rates.overheadShare().value()),
+                rates.marginShare().value());
         return new PriceBand(
-                rates.currency(),
+                rates,
                 new Band(LOW * mold, mold, HIGH * mold),
                 new Band(LOW * parts, parts, HIGH * parts),
                 new Band(LOW * parts / lot, parts / lot, HIGH * parts / lot),
@@ -93,10 +100,11 @@ public record PriceBand(
         double w = box[0] + 2 * SIDE_MM, h = box[1] + 2 * SIDE_MM, t = box[2] + 2 * FLOOR_MM;
         double metal = w * h * t * ALUMINIUM_G_PER_CM3 * 1e-6 * METAL_PER_KG;
         MillingGuess m = MillingGuess.of(1.3 * volume + 4 * w * h, surface, 0);
-        double design = (4.5 + 2 * undercuts) * r.design().typicalPerH();
-        double mill = m.allH() * (1 + 0.3) * (1 + 0.15 * undercuts) * r.mill().typicalPerH();
-        double bench = (6.5 + 0.45 * m.allH() + undercuts) * r.labour().typicalPerH();
-        return metal + design + mill + bench + r.smallPartsMoney();
+        double design = (4.5 + 2 * undercuts) * r.designRatePerH().value();
+        double mill =
+                m.allH() * (1 + 0.3) * (1 + 0.15 * undercuts) * r.millRatePerH().value();
+        double bench = (6.5 + 0.45 * m.allH() + undercuts) * r.labourRatePerH().value();
+        return metal + design + mill + bench + r.smallPartsPrice().value();
     }
 
     /** Working days to first parts: bar ordered, mold made at the shop's hours a day, one day of trial; wide, as from defaults. */
@@ -104,21 +112,36 @@ public record PriceBand(
         double w = box[0] + 2 * SIDE_MM, h = box[1] + 2 * SIDE_MM;
         double milling = MillingGuess.of(1.3 * volume + 4 * w * h, surface, 0).allH();
         double hours = 4.5 + 6.5 + 3 * undercuts + milling * (1 + 0.3) * (1 + 0.15 * undercuts) + 0.45 * milling;
-        double days = BAR_DAYS + hours / r.workDayH() + TRIAL_DAYS;
+        double days = BAR_DAYS + hours / r.workDayH().value() + TRIAL_DAYS;
         return new Band(LOW * days, days, HIGH * days);
     }
 
     private static double lotCost(double volume, double surface, Resin resin, @Nullable Press press, int lot, Rates r) {
         double partG = volume / 1000 * resin.solidDensityGPerCm3().mid();
         double perKg = resin.pricePerKg().mid();
-        double material = PartCost.materialMoney(partG, FEED_SHARE * partG, 1, r.regrindShare(), r.lossShare(), perKg);
+        double material = PartCost.materialMoney(
+                partG,
+                FEED_SHARE * partG,
+                1,
+                r.regrindShare().value(),
+                r.lossShare().value(),
+                perKg);
         double handling = press == null ? HANDLING_S : press.handlingS().value();
         double pressPerH = press == null ? PRESS_PER_H : press.ratePerH().value();
         double cycle = coolingS(volume, surface, resin) + 3 + handling;
-        double process = PartCost.processMoney(pressPerH, r.labour().typicalPerH(), 1, cycle, 1, r.upTimeShare());
-        double trim = TRIM_S / 3600 * r.labour().typicalPerH();
-        double setup = r.setupH() * (pressPerH + r.labour().typicalPerH());
-        return lot * PartCost.perGoodPartMoney(material, process + trim, 0, 0, r.goodShare()) + setup;
+        double process = PartCost.processMoney(
+                pressPerH,
+                r.labourRatePerH().value(),
+                1,
+                cycle,
+                1,
+                r.upTimeShare().value());
+        double trim = TRIM_S / 3600 * r.labourRatePerH().value();
+        double setup = r.setupH().value() * (pressPerH + r.labourRatePerH().value());
+        return lot
+                        * PartCost.perGoodPartMoney(
+                                material, process + trim, 0, 0, r.goodShare().value())
+                + setup;
     }
 
     /** Mean wall as twice volume over surface, a sixth more because edges count twice; centre line at the ejection temperature. */
@@ -136,8 +159,7 @@ public record PriceBand(
     private static List<String> assumptions(
             double volume, double surface, int undercuts, Resin resin, @Nullable Press press) {
         List<String> out = new ArrayList<>();
-        out.add(
-                "From defaults: one cavity, aluminium block 20 mm round the part and 12 mm above and below, typical rates.");
+        out.add("From defaults: one cavity, aluminium block 20 mm round the part and 12 mm above and below.");
         out.add(String.format(
                 Locale.ROOT,
                 "Mean wall %.1f mm, so about %.0f s cooling in %s.",

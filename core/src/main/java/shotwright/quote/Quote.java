@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.TreeSet;
 import shotwright.finding.Finding;
 import shotwright.measure.Band;
-import shotwright.measure.Source;
 
 /**
  * What to charge. Price = cost·(1 + overhead)/(1 − margin); part cost by {@link PartCost}; a lot carries its set-up, purge and start shots. The
@@ -34,9 +33,9 @@ public final class Quote {
         TreeSet<Integer> quantities = new TreeSet<>(QuoteInput.QUANTITIES);
         if (in.quantityAsked() > 0) quantities.add(in.quantityAsked());
         for (int q : quantities) parts.add(partPrice(in, q));
-        double days = STOCK_DAYS + mold.allH() / r.workDayH() + 2;
+        double days = STOCK_DAYS + mold.allH() / r.workDayH().value() + 2;
         return new QuoteResult(
-                r.currency(),
+                r,
                 new Band(LOW * price, price, high * price),
                 parts,
                 new Band(0.8 * days, days, 1.6 * days),
@@ -46,7 +45,8 @@ public final class Quote {
     }
 
     private static double price(double cost, Rates r) {
-        return PartCost.priceMoney(cost * (1 + r.overheadShare()), r.marginShare());
+        return PartCost.priceMoney(
+                cost * (1 + r.overheadShare().value()), r.marginShare().value());
     }
 
     /** Price of a part in a lot of a quantity, set-up in it, mold not. */
@@ -60,21 +60,27 @@ public final class Quote {
     static double lotCost(QuoteInput in, int quantity) {
         Rates r = in.rates();
         double perKg = in.resin().pricePerKg().mid();
-        double material =
-                PartCost.materialMoney(in.partG(), in.feedG(), in.cavities(), r.regrindShare(), r.lossShare(), perKg);
-        double press = in.press().ratePerH().value() + r.dryer().typicalPerH();
+        double material = PartCost.materialMoney(
+                in.partG(),
+                in.feedG(),
+                in.cavities(),
+                r.regrindShare().value(),
+                r.lossShare().value(),
+                perKg);
+        double press = in.press().ratePerH().value() + r.dryerRatePerH().value();
         double process = PartCost.processMoney(
                 press,
-                r.labour().typicalPerH(),
+                r.labourRatePerH().value(),
                 in.handRun() ? 1 : AUTOMATIC_ATTENDANCE,
                 in.cycleS(),
                 in.cavities(),
-                r.upTimeShare());
-        double trim = in.trimS() / 3600 * r.labour().typicalPerH();
-        double startG = r.startShotsCount() * (in.partG() * in.cavities() + in.feedG());
+                r.upTimeShare().value());
+        double trim = in.trimS() / 3600 * r.labourRatePerH().value();
+        double startG = r.startShotsCount().value() * (in.partG() * in.cavities() + in.feedG());
         double purgeG = PURGE_BARRELS * in.press().barrelG().value();
-        double setup = r.setupH() * (press + r.labour().typicalPerH()) + (startG + purgeG) / 1000 * perKg;
-        double perPart = PartCost.perGoodPartMoney(material, process + trim, 0, 0, r.goodShare());
+        double setup = r.setupH().value() * (press + r.labourRatePerH().value()) + (startG + purgeG) / 1000 * perKg;
+        double perPart = PartCost.perGoodPartMoney(
+                material, process + trim, 0, 0, r.goodShare().value());
         return perPart * quantity + setup;
     }
 
@@ -107,12 +113,14 @@ public final class Quote {
     }
 
     private static void addRatesAndHours(List<Finding> out, QuoteInput in) {
-        boolean neutral = in.rates().labour().source().kind() != Source.Kind.YOURS;
-        if (neutral)
-            out.add(Finding.ask(
-                            "rates-are-typical",
-                            "The hourly rates are a typical small shop's, not yours, and the money is in neutral units: compare with it, do not quote it.")
-                    .remedy("Put your own hourly rates on the hours of the quote."));
+        if (!in.rates().typical().isEmpty())
+            out.add(
+                    Finding.ask(
+                                    "rates-are-typical",
+                                    "The prices stand at " + in.rates().whose()
+                                            + ": compare with them, do not quote them.")
+                            .remedy(
+                                    "Write your own into rack/rates/shop.json of your shop folder and name that folder with --shop; \"shotwright rack rates shop\" prints what the file may hold."));
         if (in.handRun() && in.cycleS() * in.quantityAsked() / in.cavities() > 40 * 3600)
             out.add(Finding.watch(
                     "lot-by-hand-is-long",
@@ -124,6 +132,6 @@ public final class Quote {
                                     * in.quantityAsked()
                                     / in.cavities()
                                     / 3600
-                                    / in.rates().upTimeShare())));
+                                    / in.rates().upTimeShare().value())));
     }
 }

@@ -7,7 +7,7 @@ import shotwright.measure.Band;
 /**
  * What station 90 leaves behind.
  *
- * @param currency the shop's currency sign or word; the built-in rates are neutral units
+ * @param rates what it was worked out with
  * @param moldPrice price of the mold with its band
  * @param perPart price of a part against the quantity ordered
  * @param leadDays working days until first parts, with band
@@ -16,7 +16,7 @@ import shotwright.measure.Band;
  * @param findings what has to be said
  */
 public record QuoteResult(
-        String currency,
+        Rates rates,
         Band moldPrice,
         List<PartPrice> perPart,
         Band leadDays,
@@ -56,5 +56,18 @@ public record QuoteResult(
         hours = List.copyOf(hours);
         costs = List.copyOf(costs);
         findings = List.copyOf(findings);
+    }
+
+    /** Word or sign behind the money. */
+    public String currency() {
+        return rates.currency();
+    }
+
+    /** Price at a quantity; 1, 10, 50 … and the one asked for are there. */
+    public PartPrice at(int quantityCount) {
+        return perPart.stream()
+                .filter(p -> p.quantityCount() == quantityCount)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("quantity: " + quantityCount + " was not priced"));
     }
 }

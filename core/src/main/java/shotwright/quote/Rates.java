@@ -1,17 +1,25 @@
 package shotwright.quote;
 
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import shotwright.measure.Quantity;
 import shotwright.measure.Source;
+import shotwright.rack.Rack;
 
 /**
- * What an hour costs and how a shop runs, in neutral money; the shop overrides any of it. Defaults: small shop of the 2020s (common practice,
- * common practice).
+ * What an hour costs and how a shop runs, one file of the rack. The one that ships is a typical small shop in neutral money (common practice);
+ * the shop's own replaces any of it. The press has its hourly rate in its own file.
  *
- * @param currency word or sign shown beside money; the built-in rates are neutral units
- * @param labour at the bench and the press
- * @param press the press itself
- * @param mill the mill itself
- * @param design drawing and programming
- * @param dryer dryer, purge and the like, per hour of a lot
+ * @param id id on the rack
+ * @param name whose rates they are
+ * @param currency word or sign shown beside money
+ * @param labourRatePerH a person at the bench and the press
+ * @param millRatePerH the mill itself
+ * @param designRatePerH drawing and programming
+ * @param dryerRatePerH dryer, purge and the like, per hour of a lot
  * @param overheadShare added to cost for what no job carries
  * @param marginShare of the price
  * @param upTimeShare share of the hour that makes parts
@@ -21,112 +29,90 @@ import shotwright.measure.Source;
  * @param setupH to set up, purge and start a lot
  * @param startShotsCount shots thrown away when a lot starts
  * @param workDayH productive hours of a day
- * @param smallPartsMoney dowels, screws, a cutter for one mold
+ * @param smallPartsPrice dowels, screws, a cutter for one mold
  */
 public record Rates(
+        String id,
+        String name,
         String currency,
-        Rate labour,
-        Rate press,
-        Rate mill,
-        Rate design,
-        Rate dryer,
-        double overheadShare,
-        double marginShare,
-        double upTimeShare,
-        double goodShare,
-        double regrindShare,
-        double lossShare,
-        double setupH,
-        int startShotsCount,
-        double workDayH,
-        double smallPartsMoney) {
-    /**
-     * An hour's price with its range.
-     *
-     * @param lowPerH low
-     * @param typicalPerH usual
-     * @param highPerH high
-     * @param source where it comes from
-     */
-    public record Rate(double lowPerH, double typicalPerH, double highPerH, Source source) {
-        public Rate {
-            if (!(0 <= lowPerH && lowPerH <= typicalPerH && typicalPerH <= highPerH))
-                throw new IllegalArgumentException(
-                        "rate: " + lowPerH + " … " + typicalPerH + " … " + highPerH + " per hour does not rise");
-        }
-
-        /** One rate of the shop's own, without a range. */
-        public static Rate yours(double perH) {
-            return new Rate(perH, perH, perH, new Source(Source.Kind.YOURS, "the shop's own rate"));
-        }
-    }
+        Quantity labourRatePerH,
+        Quantity millRatePerH,
+        Quantity designRatePerH,
+        Quantity dryerRatePerH,
+        Quantity overheadShare,
+        Quantity marginShare,
+        Quantity upTimeShare,
+        Quantity goodShare,
+        Quantity regrindShare,
+        Quantity lossShare,
+        Quantity setupH,
+        Quantity startShotsCount,
+        Quantity workDayH,
+        Quantity smallPartsPrice)
+        implements Rack.Entry {
+    private static final Set<Source.Kind> OF_THE_SHOP =
+            EnumSet.of(Source.Kind.YOURS, Source.Kind.MEASURED, Source.Kind.COMPUTED);
 
     public Rates {
-        share("overhead", overheadShare, 0, 2);
-        share("margin", marginShare, 0, 0.9);
-        share("up time", upTimeShare, 0.05, 1);
-        share("good parts", goodShare, 0.05, 1);
-        share("regrind", regrindShare, 0, 1);
-        share("loss", lossShare, 0, 1);
+        within("labourRatePerH", labourRatePerH, 0, 1e9);
+        within("millRatePerH", millRatePerH, 0, 1e9);
+        within("designRatePerH", designRatePerH, 0, 1e9);
+        within("dryerRatePerH", dryerRatePerH, 0, 1e9);
+        within("overheadShare", overheadShare, 0, 2);
+        within("marginShare", marginShare, 0, 0.9);
+        within("upTimeShare", upTimeShare, 0.05, 1);
+        within("goodShare", goodShare, 0.05, 1);
+        within("regrindShare", regrindShare, 0, 1);
+        within("lossShare", lossShare, 0, 1);
+        within("setupH", setupH, 0, 100);
+        within("startShotsCount", startShotsCount, 0, 10_000);
+        within("workDayH", workDayH, 0.5, 24);
+        within("smallPartsPrice", smallPartsPrice, 0, 1e9);
     }
 
-    private static void share(String name, double value, double low, double high) {
-        if (!(value >= low && value <= high))
-            throw new IllegalArgumentException(name + ": " + value + " is not between " + low + " and " + high);
+    private static void within(String name, Quantity q, double low, double high) {
+        if (!(q.value() >= low && q.value() <= high))
+            throw new IllegalArgumentException(name + ": " + q.value() + " is not between " + low + " and " + high);
     }
 
-    /** The typical small shop. */
-    public static Rates typical() {
-        Source s = Source.commonPractice("small shop, 2020s, neutral money per hour");
-        return new Rates(
-                "units",
-                new Rate(25, 45, 80, s),
-                new Rate(4, 8, 15, s),
-                new Rate(12, 25, 45, s),
-                new Rate(35, 60, 100, s),
-                new Rate(1, 2, 4, s),
-                0.2,
-                0.2,
-                0.75,
-                0.97,
-                0,
-                0.03,
-                1.5,
-                25,
-                6,
-                40);
+    /** The hourly rates by what they pay for. */
+    public Map<String, Quantity> hourly() {
+        Map<String, Quantity> out = new LinkedHashMap<>();
+        out.put("labour", labourRatePerH);
+        out.put("mill", millRatePerH);
+        out.put("design", designRatePerH);
+        out.put("dryer", dryerRatePerH);
+        return out;
     }
 
-    /** The same shop with another margin. */
-    public Rates margin(double newMarginShare) {
-        return new Rates(
-                currency,
-                labour,
-                press,
-                mill,
-                design,
-                dryer,
-                overheadShare,
-                newMarginShare,
-                upTimeShare,
-                goodShare,
-                regrindShare,
-                lossShare,
-                setupH,
-                startShotsCount,
-                workDayH,
-                smallPartsMoney);
+    /** Hourly rates that are not the shop's own: neither entered, measured nor worked out by it. */
+    public List<String> typical() {
+        return hourly().entrySet().stream()
+                .filter(e -> !OF_THE_SHOP.contains(e.getValue().source().kind()))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** Whose rates they are, in words. */
+    public String whose() {
+        List<String> foreign = typical();
+        if (foreign.size() == hourly().size()) return "a typical small shop's rates, not yours";
+        return "the rates of " + name
+                + (foreign.isEmpty()
+                        ? ""
+                        : ", those for " + String.join(", ", foreign) + " still a typical small shop's");
     }
 
     /** The same shop naming its money. */
     public Rates in(String newCurrency) {
         return new Rates(
+                id,
+                name,
                 newCurrency,
-                labour,
-                press,
-                mill,
-                design,
-                dryer,
+                labourRatePerH,
+                millRatePerH,
+                designRatePerH,
+                dryerRatePerH,
                 overheadShare,
                 marginShare,
                 upTimeShare,
@@ -136,6 +122,6 @@ public record Rates(
                 setupH,
                 startShotsCount,
                 workDayH,
-                smallPartsMoney);
+                smallPartsPrice);
     }
 }

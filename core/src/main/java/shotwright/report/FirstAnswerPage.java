@@ -158,7 +158,7 @@ public final class FirstAnswerPage {
                     "Price band",
                     Numbers.figures(money[0], 2) + " to " + Numbers.figures(money[1], 2) + " " + p.currency()
                             + " for the mold and a first lot of " + p.quantityCount() + "; first parts in "
-                            + days(p.leadDays()) + ". At a typical small shop's rates, not yours");
+                            + days(p.leadDays()) + ". At " + p.rates().whose());
         }
     }
 

@@ -76,7 +76,7 @@ final class SizingText {
                     .append(" |\n");
         }
         t.append(
-                "\n| up | press says | clamp | shot | block | cycle | mold price | each | why |\n|---:|---|---|---|---|---|---:|---:|---|\n");
+                "\nMold prices are the quote's; the row taken stands on the layout once there is one, the others on an estimated block.\n\n| up | press says | clamp | shot | block | cycle | mold price | each | why |\n|---:|---|---|---|---|---|---:|---:|---|\n");
         for (CavityRow c : s.cavityRows()) {
             String n = c.chosen() ? "**" + c.cavitiesCount() + "**" : String.valueOf(c.cavitiesCount());
             t.append("| ")

@@ -230,6 +230,7 @@ public final class SummaryJson {
 
     private static void quote(ObjectNode n, QuoteResult q) {
         n.put("currency", q.currency());
+        n.set("rates", JSON.valueToTree(q.rates()));
         put(n, "moldPrice", q.moldPrice().nominal());
         n.set("moldPriceBand", array(q.moldPrice().low(), q.moldPrice().high()));
         ArrayNode prices = n.putArray("perPart");

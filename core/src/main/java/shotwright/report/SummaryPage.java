@@ -151,6 +151,8 @@ public final class SummaryPage {
                 + Numbers.fixed(q.leadDays().low(), 0) + " to "
                 + Numbers.fixed(q.leadDays().high(), 0) + " working days.");
         line("");
+        line(RatesText.sentence(q.rates()));
+        line("");
         line("| quantity | each | lot |");
         line("|---:|---:|---:|");
         q.perPart()

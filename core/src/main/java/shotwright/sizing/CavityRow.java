@@ -11,9 +11,8 @@ package shotwright.sizing;
  * @param moldWidthMm block across the press
  * @param moldHeightMm block along y
  * @param cycleS cycle
- * @param partsPerH good parts an hour when all goes well
- * @param moldPrice neutral money for the mold
- * @param pricePerPart neutral money per part at the quantity, mold share included
+ * @param moldPrice price of the mold
+ * @param pricePerPart price of a part at the quantity, mold share included
  * @param breakEvenCount quantity from which it is cheaper than the row before; 0 when never or for the first row
  * @param words why, or why not
  */
@@ -26,7 +25,6 @@ public record CavityRow(
         double moldWidthMm,
         double moldHeightMm,
         double cycleS,
-        double partsPerH,
         double moldPrice,
         double pricePerPart,
         int breakEvenCount,
@@ -53,7 +51,6 @@ public record CavityRow(
                 moldWidthMm,
                 moldHeightMm,
                 cycleS,
-                partsPerH,
                 moldPrice,
                 pricePerPart,
                 newBreakEven,

@@ -9,16 +9,13 @@ import shotwright.press.Press;
 import shotwright.resin.Resin;
 
 /**
- * Cavities against cost on one press. Mold: hours for the first and each further cavity at mill and labour rates and the metal of both halves;
- * part: (R_press + R_labour·a)·t_cycle/(3600·n·OEE), resin, and the mold's share of the quantity. Source for the sum: KAZ p. 53; hours and
- * rates are common practice.
+ * Cavities against cost on one press: the price of the mold and of a part by {@link CavityPrices}, and the mold's share of the quantity. Cycle
+ * of a further cavity: a second more at the press (common practice).
  */
 final class CavityTable {
     /** A further cavity must save at least this share of a part's price before the station proposes it. */
     static final double WORTH_SHARE = 0.15;
 
-    private static final double ALUMINIUM_G_PER_CM3 = 2.7;
-    private static final double SAW_FACTOR = 1.15;
     private static final int MOST = 8;
 
     private CavityTable() {}
@@ -42,23 +39,17 @@ final class CavityTable {
     }
 
     private static CavityRow row(SizingInput input, Press press, Resin resin, int n) {
-        // The layout's feed belongs to the number of cavities it was made for; other rows estimate theirs.
-        Integer given = input.cavities();
-        SizingInput own = given != null && given == n ? input : input.known(null, null, input.cycleS(), null);
+        // The layout's feed and the cycle belong to the number of cavities they were found for; other rows estimate
+        // theirs.
+        int found = input.cavities() == null || input.cycleS() == null ? 1 : input.cavities();
+        boolean same = input.cavities() != null && input.cavities() == n;
+        SizingInput own = same ? input : input.known(null, null, input.cycleS(), null);
         Load load = Load.of(own, press, resin, n);
         ClampNeed need = ClampNeed.of(load, null);
         PressVerdict verdict = PressChecks.of(load, need, null);
-        SizingCosts c = input.costs();
-        double metal = load.mold().volumeMm3() / 1e6 * ALUMINIUM_G_PER_CM3 * SAW_FACTOR * c.metalPricePerKg();
-        double mold =
-                metal + (c.firstCavityH() + (n - 1) * c.nextCavityH()) * (c.labourPricePerH() + c.millPricePerH());
-        double cycle = load.cycleS() + (n - 1);
-        double process = (press.ratePerH().value() + c.labourPricePerH() * c.attendanceShare())
-                * cycle
-                / 3600
-                / n
-                / c.upTimeShare();
-        double resinPrice = load.shotG() / n / 1000 * resin.pricePerKg().mid() * 1.03;
+        double cycle = load.cycleS() + (n - found);
+        CavityPrices.Price price = input.prices()
+                .of(new CavityPrices.Try(press, n, load.mold(), load.feed().volumeMm3(), cycle, input.quantity()));
         return new CavityRow(
                 n,
                 false,
@@ -68,9 +59,8 @@ final class CavityTable {
                 load.mold().widthMm(),
                 load.mold().heightMm(),
                 cycle,
-                3600 / cycle * n * c.upTimeShare(),
-                mold,
-                process + resinPrice + mold / input.quantity(),
+                price.moldPrice(),
+                price.partPrice() + price.moldPrice() / input.quantity(),
                 0,
                 verdict.firstReason());
     }

@@ -24,7 +24,7 @@ import shotwright.review.ReviewResult;
  * @param secondPress a press the mold must fit as well; null when there is none
  * @param cavities cavities decided on; null when the station shall choose
  * @param quantity parts the cavity table is weighed for
- * @param costs rates of the cavity table
+ * @param prices prices of the cavity table
  * @param feedAreaMm2 projected area of the feed outside the cavities' shadow; null before the layout
  * @param feedVolumeMm3 volume of the feed; null before the layout
  * @param cycleS cycle; null before cooling is known
@@ -43,7 +43,7 @@ public record SizingInput(
         @Nullable Press secondPress,
         @Nullable Integer cavities,
         int quantity,
-        SizingCosts costs,
+        CavityPrices prices,
         @Nullable Double feedAreaMm2,
         @Nullable Double feedVolumeMm3,
         @Nullable Double cycleS,
@@ -66,7 +66,7 @@ public record SizingInput(
     }
 
     /** The first question, straight from the review: nothing of feed, cycle or fill is known yet. */
-    public static SizingInput of(ReviewResult review, List<Resin> resins, List<Press> presses) {
+    public static SizingInput of(ReviewResult review, List<Resin> resins, List<Press> presses, CavityPrices prices) {
         Box3 box = review.pulled().mesh().box();
         Vec3 middle = box.centre();
         Vec2 off = new Vec2(
@@ -85,7 +85,7 @@ public record SizingInput(
                 null,
                 null,
                 USUAL_QUANTITY,
-                SizingCosts.TYPICAL,
+                prices,
                 null,
                 null,
                 null,
@@ -107,7 +107,7 @@ public record SizingInput(
                 newSecond,
                 newCavities,
                 quantity,
-                costs,
+                prices,
                 feedAreaMm2,
                 feedVolumeMm3,
                 cycleS,
@@ -129,7 +129,29 @@ public record SizingInput(
                 secondPress,
                 cavities,
                 newQuantity,
-                costs,
+                prices,
+                feedAreaMm2,
+                feedVolumeMm3,
+                cycleS,
+                fillClampKn);
+    }
+
+    /** The same job with prices that know more. */
+    public SizingInput priced(CavityPrices newPrices) {
+        return new SizingInput(
+                partVolumeMm3,
+                projectedAreaMm2,
+                centreOffMm,
+                sizeMm,
+                wallMm,
+                wallMaxMm,
+                resins,
+                presses,
+                press,
+                secondPress,
+                cavities,
+                quantity,
+                newPrices,
                 feedAreaMm2,
                 feedVolumeMm3,
                 cycleS,
@@ -155,7 +177,7 @@ public record SizingInput(
                 secondPress,
                 cavities,
                 quantity,
-                costs,
+                prices,
                 newFeedAreaMm2,
                 newFeedVolumeMm3,
                 newCycleS,

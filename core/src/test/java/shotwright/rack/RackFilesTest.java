@@ -25,6 +25,7 @@ import shotwright.measure.Source;
 import shotwright.mill.MillRack;
 import shotwright.press.Press;
 import shotwright.press.PressRack;
+import shotwright.quote.RatesRack;
 import shotwright.resin.Resin;
 import shotwright.resin.ResinRack;
 import shotwright.stock.StockRack;
@@ -40,7 +41,8 @@ class RackFilesTest {
                 StockRack.standard(),
                 StockRack.materials(),
                 StockRack.dowels(),
-                StockRack.screws());
+                StockRack.screws(),
+                RatesRack.standard());
     }
 
     @ParameterizedTest

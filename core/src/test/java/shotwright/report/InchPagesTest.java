@@ -21,6 +21,8 @@ import shotwright.job.Line;
 import shotwright.job.Shop;
 import shotwright.job.Station;
 import shotwright.progress.Progress;
+import shotwright.quote.QuoteResult;
+import shotwright.sizing.CavityRow;
 
 /** The whole line on the demo part, read in millimetres and in inches: the same job, every measured value in the shop's own unit. */
 class InchPagesTest {
@@ -110,6 +112,19 @@ class InchPagesTest {
     void noPageForAnInchShopLeavesAMetricValueAlone() {
         for (String page : pages(inch)) assertThat(metricValues(page)).isEmpty();
         assertThat(metricValues(pages(metric).get(1))).hasSizeGreaterThan(50);
+    }
+
+    @Test
+    void cavityTableAndQuoteAskTheSameForTheMold() {
+        QuoteResult quote = Objects.requireNonNull(metric.quote());
+        CavityRow taken = Objects.requireNonNull(metric.sizing()).cavityRows().stream()
+                .filter(CavityRow::chosen)
+                .findFirst()
+                .orElseThrow();
+        assertThat(taken.moldPrice()).isEqualTo(quote.moldPrice().nominal());
+        assertThat(taken.pricePerPart())
+                .isEqualTo(quote.at(100).pricePerPart() + quote.moldPrice().nominal() / 100);
+        assertThat(pages(metric).get(1)).contains("At a typical small shop's rates, not yours: labour 45");
     }
 
     @Test

@@ -37,11 +37,16 @@ class SizingTest {
                 null,
                 null,
                 500,
-                SizingCosts.TYPICAL,
+                SizingTest::price,
                 null,
                 null,
                 null,
                 null);
+    }
+
+    /** A mold of 500 and 200 for each cavity, a part of an hour at 50 shared by all cavities; money of our own invention. */
+    private static CavityPrices.Price price(CavityPrices.Try t) {
+        return new CavityPrices.Price(500 + 200 * t.cavitiesCount(), 50 * t.cycleS() / 3600 / t.cavitiesCount());
     }
 
     private static List<String> codes(SizingResult r) {
@@ -198,7 +203,7 @@ class SizingTest {
                 null,
                 1,
                 500,
-                SizingCosts.TYPICAL,
+                SizingTest::price,
                 null,
                 null,
                 null,
@@ -235,7 +240,7 @@ class SizingTest {
                     null,
                     1,
                     500,
-                    SizingCosts.TYPICAL,
+                    SizingTest::price,
                     null,
                     null,
                     null,

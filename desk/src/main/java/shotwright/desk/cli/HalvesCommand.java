@@ -1,13 +1,6 @@
 package shotwright.desk.cli;
 
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import shotwright.job.Station;
 
 /** Up to the two mold halves. */
@@ -15,27 +8,8 @@ import shotwright.job.Station;
         name = "halves",
         mixinStandardHelpOptions = true,
         description = "up to the two mold halves, written as STL and 3MF")
-@SuppressWarnings("NullAway.Init") // picocli fills the fields
-final class HalvesCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "PART", description = "part file: STEP, STL, OBJ or 3MF")
-    Path part;
-
-    @Option(
-            names = "--out",
-            required = true,
-            paramLabel = "DIR",
-            description = "job folder; what is still valid in it is taken up again")
-    Path out;
-
-    @Mixin
-    JobOptions options;
-
-    @Spec
-    CommandSpec spec;
-
-    @Override
-    public Integer call() {
-        return LineRun.intoFolder(
-                part, options, Station.HALVES, out, spec.commandLine().getOut());
+final class HalvesCommand extends FolderCommand {
+    HalvesCommand() {
+        super(Station.HALVES);
     }
 }

@@ -71,7 +71,7 @@ final class JobOptions {
             names = "--shop",
             paramLabel = "DIR",
             description =
-                    "folder with the shop's own rack files (rack/<kind>/<id>.json); one with the same short name replaces ours")
+                    "the shop's folder, with its own rack files (rack/<kind>/<id>.json; its rates are rack/rates/shop.json); one with the same short name replaces ours")
     @Nullable Path shop;
 
     @Option(names = "--json", description = "print the results as JSON, always in metric units")

@@ -1,9 +1,12 @@
 package shotwright.desk.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import shotwright.brep.ExactEngine;
 import shotwright.job.JobCard;
+import shotwright.job.JobException;
 import shotwright.job.JobFolder;
 import shotwright.job.JobResult;
 import shotwright.job.Line;
@@ -23,7 +26,7 @@ final class LineRun {
     static int print(Path part, JobOptions options, Station last, PrintWriter out) {
         JobCard card = options.card();
         JobResult job =
-                watched((engine, progress) -> new Line(shop(options), engine).run(part, card, last, null, progress));
+                watched((engine, progress) -> new Line(shop(options.shop), engine).run(part, card, last, null, progress));
         out.print(options.json ? SummaryJson.text(job) : FirstAnswerPage.text(job));
         out.flush();
         return code(job);
@@ -31,7 +34,7 @@ final class LineRun {
 
     /** Up to a station into a job folder. */
     static int intoFolder(Path part, JobOptions options, Station last, Path folder, PrintWriter out) {
-        return intoFolder(part, options.card(), shop(options), last, folder, options.json, out);
+        return intoFolder(part, options.card(), shop(options.shop), last, folder, options.json, out);
     }
 
     static int intoFolder(
@@ -52,9 +55,16 @@ final class LineRun {
         return code(job);
     }
 
-    static Shop shop(JobOptions options) {
-        Shop shop = Shop.standard();
-        return options.shop == null ? shop : shop.withFolder(options.shop.resolve("rack"));
+    /** The standard rack, with the rack of the shop's folder laid over it. */
+    static Shop shop(@Nullable Path folder) {
+        if (folder == null) return Shop.standard();
+        Path rack = folder.resolve("rack");
+        if (!Files.isDirectory(rack))
+            throw new JobException(
+                    "--shop " + folder + ": there is no folder " + rack + ". Put the rack files under it, as in "
+                            + rack.resolve("press").resolve("ours.json") + ".",
+                    null);
+        return Shop.standard().withFolder(rack);
     }
 
     private static int code(JobResult job) {

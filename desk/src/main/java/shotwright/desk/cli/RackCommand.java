@@ -20,14 +20,14 @@ import shotwright.report.RackPage;
         name = "rack",
         mixinStandardHelpOptions = true,
         description =
-                "what is on the rack: resin, press, cutter, mill, stock, material, dowel, screw; each number with its source")
+                "what is on the rack: resin, press, cutter, mill, stock, material, dowel, screw, rates; each number with its source")
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class RackCommand implements Callable<Integer> {
     @Parameters(
             index = "0",
             arity = "0..1",
             paramLabel = "KIND",
-            description = "resin, press, cutter, mill, stock, material, dowel or screw")
+            description = "resin, press, cutter, mill, stock, material, dowel, screw or rates")
     @Nullable String kind;
 
     @Parameters(
@@ -37,7 +37,7 @@ final class RackCommand implements Callable<Integer> {
             description = "one entry with every number and its source")
     @Nullable String id;
 
-    @Option(names = "--shop", paramLabel = "DIR", description = "folder with the shop's own rack files")
+    @Option(names = "--shop", paramLabel = "DIR", description = "the shop's folder, with its own rack files in rack/<kind>/<id>.json")
     @Nullable Path shop;
 
     @Option(names = "--json", description = "print as JSON")
@@ -48,7 +48,7 @@ final class RackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Shop rack = shop == null ? Shop.standard() : Shop.standard().withFolder(shop.resolve("rack"));
+        Shop rack = LineRun.shop(shop);
         PrintWriter out = spec.commandLine().getOut();
         List<Rack<?>> racks = rack.racks();
         if (kind != null)
