@@ -167,7 +167,8 @@ public final class Winding {
             }
             for (int[] k : balance.values()) if (k[0] != 0) return null;
             rings.add(border);
-            // The polygonizer starts its rings where chance has it; the normal form makes every run give the same numbers.
+            // The polygonizer starts its rings where chance has it; the normal form makes every run give the same
+            // numbers.
             Geometry polygons = rings.getGeometry().norm();
             double off = Math.abs(polygons.getArea() - twice / 2);
             return off <= 1e-9 * Math.abs(twice) ? Region.of(polygons) : null;

@@ -25,8 +25,8 @@ final class LineRun {
     /** Up to a station, printing the first answer or JSON; nothing is written. */
     static int print(Path part, JobOptions options, Station last, PrintWriter out) {
         JobCard card = options.card();
-        JobResult job =
-                watched((engine, progress) -> new Line(shop(options.shop), engine).run(part, card, last, null, progress));
+        JobResult job = watched(
+                (engine, progress) -> new Line(shop(options.shop), engine).run(part, card, last, null, progress));
         out.print(options.json ? SummaryJson.text(job) : FirstAnswerPage.text(job));
         out.flush();
         return code(job);

@@ -1,8 +1,8 @@
 package shotwright.desk.cli;
 
 import java.io.PrintWriter;
-import java.util.concurrent.Callable;
 import java.nio.file.Path;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;

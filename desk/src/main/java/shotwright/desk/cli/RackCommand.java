@@ -37,7 +37,10 @@ final class RackCommand implements Callable<Integer> {
             description = "one entry with every number and its source")
     @Nullable String id;
 
-    @Option(names = "--shop", paramLabel = "DIR", description = "the shop's folder, with its own rack files in rack/<kind>/<id>.json")
+    @Option(
+            names = "--shop",
+            paramLabel = "DIR",
+            description = "the shop's folder, with its own rack files in rack/<kind>/<id>.json")
     @Nullable Path shop;
 
     @Option(names = "--json", description = "print as JSON")
