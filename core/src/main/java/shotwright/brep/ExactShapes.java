@@ -2,6 +2,7 @@ package shotwright.brep;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import shotwright.geom.Box3;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
@@ -36,10 +37,9 @@ public final class ExactShapes implements AutoCloseable {
         return new StepShapes(solids(out.get(1)), solids(out.get(2)));
     }
 
-    /** The solids as one STEP file in millimetres. */
-    public byte[] writeStep(List<Solid> solids) throws ExactFailure {
-        return (byte[])
-                engine.call(watch, "writeStep", (Object) numbers(solids)).getFirst();
+    /** The solids as one STEP file in millimetres, under a product name. */
+    public byte[] writeStep(String name, List<Solid> solids) throws ExactFailure {
+        return (byte[]) engine.call(watch, "writeStep", numbers(solids), name).getFirst();
     }
 
     /** Volume, surface and centroid from the exact surfaces. */
@@ -100,6 +100,29 @@ public final class ExactShapes implements AutoCloseable {
         return one("prism", outline.numbers(), numbers(alongMm));
     }
 
+    /** A flat face, for splitting with. */
+    public Solid plate(Outline outline) throws ExactFailure {
+        return one("plate", (Object) outline.numbers());
+    }
+
+    /**
+     * A solid with flat faces.
+     *
+     * @param cornersMm corners
+     * @param faces for each face the numbers of its corners in order
+     */
+    public Solid polyhedron(List<Vec3> cornersMm, List<int[]> faces) throws ExactFailure {
+        int[] flat = faces.stream()
+                .flatMapToInt(f -> IntStream.concat(IntStream.of(f.length), IntStream.of(f)))
+                .toArray();
+        return one("polyhedron", numbers(cornersMm.toArray(Vec3[]::new)), flat);
+    }
+
+    /** The same solid with neighbouring faces on one surface made one. */
+    public Solid tidy(Solid s) throws ExactFailure {
+        return one("tidy", s.number());
+    }
+
     /**
      * A turned, shifted, evenly scaled copy.
      *
@@ -110,9 +133,9 @@ public final class ExactShapes implements AutoCloseable {
         if (Math.abs(a - b) > 1e-9 * a || Math.abs(a - c) > 1e-9 * a)
             throw new IllegalArgumentException("map: it stretches by " + a + ", " + b + " and " + c);
         double[] rows = {
-            t.a().x(), t.b().x(), t.c().x(), t.shift().x(),
-            t.a().y(), t.b().y(), t.c().y(), t.shift().y(),
-            t.a().z(), t.b().z(), t.c().z(), t.shift().z()
+            t.a().x(), t.a().y(), t.a().z(), t.shift().x(),
+            t.b().x(), t.b().y(), t.b().z(), t.shift().y(),
+            t.c().x(), t.c().y(), t.c().z(), t.shift().z()
         };
         return one("transform", s.number(), rows);
     }
@@ -130,6 +153,11 @@ public final class ExactShapes implements AutoCloseable {
     /** Bodies and tools in one. */
     public List<Solid> fuse(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
         return combine("fuse", bodies, tools);
+    }
+
+    /** The bodies parted along the tools, piece by piece. */
+    public List<Solid> split(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
+        return combine("split", bodies, tools);
     }
 
     private List<Solid> combine(String operation, List<Solid> bodies, List<Solid> tools) throws ExactFailure {

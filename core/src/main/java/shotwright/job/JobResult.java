@@ -10,6 +10,7 @@ import shotwright.finding.Severity;
 import shotwright.intake.IntakeResult;
 import shotwright.layout.LayoutResult;
 import shotwright.mold.MoldResult;
+import shotwright.mold.exact.ExactMold;
 import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.review.ReviewResult;
@@ -28,6 +29,7 @@ import shotwright.sizing.SizingResult;
  * @param sizing presses and cavities
  * @param layout places and sizes
  * @param mold the halves
+ * @param exactMold the halves as exact solids; null when the part came as triangles
  * @param fill first-order filling with the first resin
  * @param cool first-order cooling with the first resin
  * @param resins the same mold in every resin of the card
@@ -45,6 +47,7 @@ public record JobResult(
         @Nullable SizingResult sizing,
         @Nullable LayoutResult layout,
         @Nullable MoldResult mold,
+        @Nullable ExactMold exactMold,
         @Nullable FillResult fill,
         @Nullable CoolResult cool,
         @Nullable ResinComparison resins,
@@ -62,7 +65,7 @@ public record JobResult(
     /** A job that did not get past the intake. */
     static JobResult of(JobCard card, IntakeResult intake) {
         return new JobResult(
-                card, intake, null, null, null, null, null, null, null, null, null, null, null, List.of(), List.of());
+                card, intake, null, null, null, null, null, null, null, null, null, null, null, null, List.of(), List.of());
     }
 
     /** Every finding of every station, in working order. */
@@ -72,6 +75,7 @@ public record JobResult(
         if (sizing != null) all.addAll(sizing.findings());
         if (layout != null) all.addAll(layout.findings());
         if (mold != null) all.addAll(mold.findings());
+        if (exactMold != null) all.addAll(exactMold.findings());
         if (fill != null) all.addAll(fill.findings());
         if (cool != null) all.addAll(cool.findings());
         if (resins != null) all.addAll(resins.findings());

@@ -22,6 +22,8 @@ import shotwright.layout.LayoutResult;
 import shotwright.mold.Halves;
 import shotwright.mold.HalvesRefused;
 import shotwright.mold.MoldResult;
+import shotwright.mold.exact.ExactHalves;
+import shotwright.mold.exact.ExactMold;
 import shotwright.part.Part;
 import shotwright.progress.Progress;
 import shotwright.quote.PriceBand;
@@ -87,6 +89,7 @@ public final class Line {
         private final Decisions decisions;
         private final IntakeResult intake;
         private final Part part;
+        private final Path file;
         private final Station last;
         private final Progress progress;
         private final @Nullable ResultStore store;
@@ -104,6 +107,7 @@ public final class Line {
             this.decisions = decisions;
             this.intake = intake;
             this.part = part;
+            this.file = file;
             this.last = last;
             this.progress = progress;
             this.store = folder == null ? null : new ResultStore(folder);
@@ -156,6 +160,7 @@ public final class Line {
             if (!reaches(Station.HALVES)) return result(full, review, price, sizing, layout, null, null, null);
 
             MoldResult mold = mold(review, layout);
+            if (mold != null && part.exact() != null) exactMold = exactMold(review, layout, mold);
             if (!reaches(Station.FILL))
                 return result(
                         full, review, price, known(asked, prices, sizing, layout, null), layout, mold, null, null);
@@ -184,7 +189,12 @@ public final class Line {
             }
         }
 
+        private ExactMold exactMold(ReviewResult review, LayoutResult layout, MoldResult mold) {
+            return ExactHalves.make(engine, bytes(file), review.pulled(), layout, mold, progress.part(0.65, 0.7));
+        }
+
         private shotwright.finding.@Nullable Finding refused;
+        private @Nullable ExactMold exactMold;
 
         private boolean reaches(Station s) {
             progress.at(s.title().toLowerCase(java.util.Locale.ROOT), 0.3);
@@ -212,6 +222,7 @@ public final class Line {
                     sizing,
                     layout,
                     mold,
+                    exactMold,
                     fill,
                     cool,
                     flow == null ? null : flow.comparison(),
@@ -300,6 +311,14 @@ public final class Line {
                 c.layout(),
                 c.lengthsIn(),
                 c.currency());
+    }
+
+    private static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new JobException("“" + file + "” changed or vanished while it was read. Run it again.", e);
+        }
     }
 
     private static String contentKey(Path file) {

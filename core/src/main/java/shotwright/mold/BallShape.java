@@ -14,7 +14,7 @@ import shotwright.layout.Half;
  * @param centreMm its centre on the parting plane
  * @param radiusMm radius
  */
-record BallShape(Half half, Vec3 centreMm, double radiusMm) {
+public record BallShape(Half half, Vec3 centreMm, double radiusMm) implements ToolShape {
     private static final int SIDES = 32;
     private static final int RINGS = 5;
 
@@ -27,7 +27,8 @@ record BallShape(Half half, Vec3 centreMm, double radiusMm) {
     }
 
     /** Sum of the frusta between the rings. */
-    double volumeMm3() {
+    @Override
+    public double volumeMm3() {
         double gon = SIDES / 2.0 * Math.sin(2 * Math.PI / SIDES), sum = 0;
         for (int i = 0; i < RINGS; i++) {
             double r = radius(i), s = i + 1 == RINGS ? 0 : radius(i + 1);
@@ -36,7 +37,8 @@ record BallShape(Half half, Vec3 centreMm, double radiusMm) {
         return sum;
     }
 
-    List<Plane> planes() {
+    @Override
+    public List<Plane> planes() {
         List<Plane> out = new ArrayList<>();
         double flat = Math.cos(Math.PI / SIDES);
         Vec3 in = Vec3.Z.times(half.sign());
@@ -53,7 +55,8 @@ record BallShape(Half half, Vec3 centreMm, double radiusMm) {
         return out;
     }
 
-    Box3 around() {
+    @Override
+    public Box3 around() {
         return new Box3(centreMm, centreMm).grow(1.1 * radiusMm + ChannelShape.STAND_OUT_MM);
     }
 }

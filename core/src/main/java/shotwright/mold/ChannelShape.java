@@ -1,5 +1,6 @@
 package shotwright.mold;
 
+import java.util.ArrayList;
 import java.util.List;
 import shotwright.geom.Box3;
 import shotwright.geom.Plane;
@@ -20,7 +21,7 @@ import shotwright.layout.Half;
  * @param beforeMm how far it is prolonged beyond the start
  * @param afterMm how far beyond the end
  */
-record ChannelShape(
+public record ChannelShape(
         Half half,
         Vec3 fromMm,
         Vec3 toMm,
@@ -30,11 +31,11 @@ record ChannelShape(
         double toDepthMm,
         double wallDraftDeg,
         double beforeMm,
-        double afterMm) {
+        double afterMm) implements ToolShape {
     /** How far a channel stands out of the metal where it opens. */
     static final double STAND_OUT_MM = 0.5;
 
-    ChannelShape {
+    public ChannelShape {
         if (!(fromMm.distance(toMm) > 0)) throw new IllegalArgumentException("channel: starts and ends at " + fromMm);
         double lean = Math.tan(Math.toRadians(wallDraftDeg));
         if (fromWidthMm <= 2 * fromDepthMm * lean || toWidthMm <= 2 * toDepthMm * lean)
@@ -46,7 +47,8 @@ record ChannelShape(
     }
 
     /** Volume between the two ends: the section is of second degree along the channel, so Simpson's rule is exact. */
-    double volumeMm3() {
+    @Override
+    public double volumeMm3() {
         double middle = section((fromWidthMm + toWidthMm) / 2, (fromDepthMm + toDepthMm) / 2);
         return fromMm.distance(toMm)
                 * (section(fromWidthMm, fromDepthMm) + 4 * middle + section(toWidthMm, toDepthMm))
@@ -57,7 +59,8 @@ record ChannelShape(
         return depth * (width - depth * Math.tan(Math.toRadians(wallDraftDeg)));
     }
 
-    List<Plane> planes() {
+    @Override
+    public List<Plane> planes() {
         double length = fromMm.distance(toMm);
         Vec3 along = toMm.minus(fromMm).unit();
         Vec3 side = Vec3.Z.cross(along).unit(), in = along.cross(side).times(half.sign());
@@ -78,7 +81,8 @@ record ChannelShape(
     }
 
     /** The box around the prolonged channel, a little larger. */
-    Box3 around() {
+    @Override
+    public Box3 around() {
         Vec3 along = toMm.minus(fromMm).unit();
         Vec3 a = fromMm.minus(along.times(beforeMm)), b = toMm.plus(along.times(afterMm));
         double length = fromMm.distance(toMm);
@@ -91,5 +95,22 @@ record ChannelShape(
                 new Vec3(Math.max(a.x(), b.x()), Math.max(a.y(), b.y()), Math.max(a.z(), b.z())));
         Vec3 grown = new Vec3(x, y, z);
         return new Box3(line.min().minus(grown), line.max().plus(grown)).grow(0.05 * reach);
+    }
+
+    /** The eight corners of the prolonged channel; bit 0 of a corner's number is the side, bit 1 the depth, bit 2 the end. */
+    public List<Vec3> corners() {
+        List<Plane> p = planes();
+        List<Vec3> out = new ArrayList<>();
+        for (int k = 0; k < 8; k++) out.add(meet(p.get(k & 1), p.get(2 + (k >> 1 & 1)), p.get(4 + (k >> 2))));
+        return out;
+    }
+
+    /** The point three planes share, by Cramer's rule. */
+    private static Vec3 meet(Plane a, Plane b, Plane c) {
+        Vec3 bc = b.normal().cross(c.normal()), ca = c.normal().cross(a.normal()), ab = a.normal().cross(b.normal());
+        return bc.times(a.offset())
+                .plus(ca.times(b.offset()))
+                .plus(ab.times(c.offset()))
+                .times(1 / a.normal().dot(bc));
     }
 }

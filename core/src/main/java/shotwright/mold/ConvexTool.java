@@ -12,8 +12,7 @@ import shotwright.mesh.complex.Material;
  * @param name what it is for, in trade words
  * @param kind what fills it: feed, vent or hole
  * @param half the half it is cut into
- * @param planes its faces, normals outward; they stand out of the metal where it opens, so that no two faces coincide
- * @param around a box around it
+ * @param shape its shape; it stands out of the metal where it opens, so that no two faces coincide
  * @param closedFormMm3 its volume in the metal by formula, before the cavity or another cut-out takes its share
  * @param circles the exact circles behind its flats
  */
@@ -21,13 +20,21 @@ public record ConvexTool(
         String name,
         Material kind,
         Half half,
-        List<Plane> planes,
-        Box3 around,
+        ToolShape shape,
         double closedFormMm3,
         List<ExactCircle> circles) {
     public ConvexTool {
-        planes = List.copyOf(planes);
         circles = List.copyOf(circles);
         if (!(closedFormMm3 > 0)) throw new IllegalArgumentException(name + ": volume " + closedFormMm3 + " mm³");
+    }
+
+    /** Its flat faces, normals outward. */
+    public List<Plane> planes() {
+        return shape.planes();
+    }
+
+    /** A box around it. */
+    public Box3 around() {
+        return shape.around();
     }
 }

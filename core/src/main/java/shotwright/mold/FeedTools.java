@@ -108,7 +108,7 @@ final class FeedTools {
                 before,
                 0);
         tools.add(new ConvexTool(
-                name, Material.FEED, half, shape.planes(), shape.around(), shape.volumeMm3(), List.of()));
+                name, Material.FEED, half, shape, shape.volumeMm3(), List.of()));
     }
 
     private static boolean isRound(FeedSegment s) {
@@ -123,7 +123,7 @@ final class FeedTools {
         if (isRound(s)) {
             BallShape ball = new BallShape(half, at, width / 2);
             tools.add(new ConvexTool(
-                    name, Material.FEED, half, ball.planes(), ball.around(), ball.volumeMm3(), List.of()));
+                    name, Material.FEED, half, ball, ball.volumeMm3(), List.of()));
             return;
         }
         double narrow = width - 2 * depth * Math.tan(Math.toRadians(s.from().wallDraftDeg()));
@@ -154,8 +154,7 @@ final class FeedTools {
                     name(s) + ", mouth",
                     Material.FEED,
                     half,
-                    mouth.planes(),
-                    mouth.around(),
+                    mouth,
                     mouth.volumeMm3(),
                     List.of()));
         }
@@ -163,6 +162,6 @@ final class FeedTools {
 
     private void round(String name, Half half, RoundShape shape, double volume, boolean bored) {
         List<ExactCircle> circles = bored ? List.of(HoleTools.circle(name, half, shape)) : List.of();
-        tools.add(new ConvexTool(name, Material.FEED, half, shape.planes(), shape.around(), volume, circles));
+        tools.add(new ConvexTool(name, Material.FEED, half, shape, volume, circles));
     }
 }

@@ -96,8 +96,7 @@ final class HoleTools {
                 name,
                 Material.HOLE,
                 half,
-                shape.planes(),
-                shape.around(),
+                shape,
                 shape.volumeMm3(),
                 List.of(circle(name, half, shape))));
     }
@@ -137,7 +136,7 @@ final class HoleTools {
                 first ? ChannelShape.STAND_OUT_MM : 0,
                 last ? ChannelShape.STAND_OUT_MM : 0);
         tools.add(
-                new ConvexTool(name, Material.HOLE, p.half(), box.planes(), box.around(), box.volumeMm3(), List.of()));
+                new ConvexTool(name, Material.HOLE, p.half(), box, box.volumeMm3(), List.of()));
     }
 
     private static boolean edge(double at, double size) {
@@ -158,8 +157,7 @@ final class HoleTools {
                 name,
                 Material.HOLE,
                 p.half(),
-                fitted.planes(),
-                fitted.around(),
+                fitted,
                 gon * (face - floor),
                 List.of(circle(name, p.half(), fitted))));
         double rest = face - floor - p.guideMm();

@@ -18,12 +18,12 @@ import shotwright.geom.Vec3;
  * @param afterMm how far beyond the other end
  * @param corner unit direction across the axis in which the first corner lies
  */
-record RoundShape(
-        Vec3 fromMm, Vec3 toMm, double fromRadiusMm, double toRadiusMm, double beforeMm, double afterMm, Vec3 corner) {
+public record RoundShape(
+        Vec3 fromMm, Vec3 toMm, double fromRadiusMm, double toRadiusMm, double beforeMm, double afterMm, Vec3 corner) implements ToolShape {
     /** How far a flat may lie below the circle it stands for. */
     static final double SAGITTA_MM = 0.004;
 
-    RoundShape {
+    public RoundShape {
         if (!(fromRadiusMm > 0) || !(toRadiusMm > 0) || !(fromMm.distance(toMm) > 0))
             throw new IllegalArgumentException(
                     "round: radii " + fromRadiusMm + ", " + toRadiusMm + " from " + fromMm + " to " + toMm);
@@ -55,13 +55,21 @@ record RoundShape(
     }
 
     /** Volume between the two ends: a frustum whose sections are similar, L (A + √(A B) + B) / 3. */
-    double volumeMm3() {
+    @Override
+    public double volumeMm3() {
         double gon = sides() / 2.0 * Math.sin(2 * Math.PI / sides());
         double a = gon * fromRadiusMm * fromRadiusMm, b = gon * toRadiusMm * toRadiusMm;
         return fromMm.distance(toMm) * (a + Math.sqrt(a * b) + b) / 3;
     }
 
-    List<Plane> planes() {
+    /** By how much the true round body between the ends is larger than its flats, mm³. */
+    public double overFlatsMm3() {
+        double gon = sides() / 2.0 * Math.sin(2 * Math.PI / sides());
+        return volumeMm3() * (Math.PI / gon - 1);
+    }
+
+    @Override
+    public List<Plane> planes() {
         Vec3 axis = axis();
         int n = sides();
         List<Plane> out = new ArrayList<>(n + 2);
@@ -77,8 +85,9 @@ record RoundShape(
     }
 
     /** The box around the prolonged shape, a little larger. */
-    Box3 around() {
-        double r = Math.max(Math.max(radiusAt(-beforeMm), radiusAt(0)), radiusAt(fromMm.distance(toMm) + afterMm));
+    @Override
+    public Box3 around() {
+        double r = Math.max(Math.max(radiusAtMm(-beforeMm), radiusAtMm(0)), radiusAtMm(fromMm.distance(toMm) + afterMm));
         Vec3 a = fromMm.minus(axis().times(beforeMm)), b = toMm.plus(axis().times(afterMm));
         Vec3 reach = new Vec3(r * across(axis().x()), r * across(axis().y()), r * across(axis().z()));
         Box3 ends = new Box3(
@@ -91,11 +100,18 @@ record RoundShape(
         return Math.sqrt(Math.max(0, 1 - axisPart * axisPart));
     }
 
-    private double radiusAt(double along) {
+    /** Radius at a distance from the first end. */
+    public double radiusAtMm(double along) {
         return fromRadiusMm + (toRadiusMm - fromRadiusMm) * along / fromMm.distance(toMm);
     }
 
-    private Vec3 axis() {
+    /** Length between the ends. */
+    public double lengthMm() {
+        return fromMm.distance(toMm);
+    }
+
+    /** Unit direction from the first end to the other. */
+    public Vec3 axis() {
         return toMm.minus(fromMm).unit();
     }
 

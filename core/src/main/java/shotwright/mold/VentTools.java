@@ -39,6 +39,6 @@ final class VentTools {
     }
 
     private static void add(List<ConvexTool> tools, String name, ChannelShape s) {
-        tools.add(new ConvexTool(name, Material.VENT, s.half(), s.planes(), s.around(), s.volumeMm3(), List.of()));
+        tools.add(new ConvexTool(name, Material.VENT, s.half(), s, s.volumeMm3(), List.of()));
     }
 }

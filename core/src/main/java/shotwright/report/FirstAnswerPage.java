@@ -143,6 +143,7 @@ public final class FirstAnswerPage {
     private void later() {
         if (job.layout() != null) LayoutText.rows(job.layout(), show).forEach(this::row);
         if (job.mold() != null) LayoutText.moldRows(job.mold(), show).forEach(this::row);
+        LayoutText.exactRows(job.exactMold()).forEach(this::row);
         if (job.fill() != null) FlowText.fillRows(job.fill(), show).forEach(this::row);
         if (job.cool() != null) FlowText.coolRows(job.cool(), show).forEach(this::row);
     }

@@ -3,11 +3,13 @@ package shotwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import shotwright.geom.Vec3;
 import shotwright.job.CardFile;
 import shotwright.job.JobFolder;
 import shotwright.job.JobResult;
 import shotwright.mold.MoldHalf;
+import shotwright.mold.exact.ExactMold;
 import shotwright.mold.export.StlFile;
 import shotwright.mold.export.ThreeMfFile;
 import shotwright.mold.export.WholeFile;
@@ -21,6 +23,7 @@ public final class JobPapers {
     public static void write(JobResult job, JobFolder folder, Progress progress) {
         progress.at("writing the halves", 0);
         halves(job, folder, progress.part(0, 0.1));
+        exact(job, folder);
         List<String> pictures = new ArrayList<>();
         for (Map.Entry<String, WholeFile.Content> p :
                 Pictures.of(job, progress.part(0.1, 0.9)).entrySet()) {
@@ -52,6 +55,18 @@ public final class JobPapers {
                         to,
                         List.of(new ThreeMfFile.Item(name(a), a.mesh()), new ThreeMfFile.Item(name(b), b.mesh())),
                         progress));
+    }
+
+    private static void exact(JobResult job, JobFolder folder) {
+        ExactMold m = job.exactMold();
+        step(folder, "half-A", m == null || m.a() == null ? null : m.a().step());
+        step(folder, "half-B", m == null || m.b() == null ? null : m.b().step());
+        step(folder, "part-as-molded", m == null ? null : m.partStep());
+    }
+
+    private static void step(JobFolder folder, String name, byte @Nullable [] file) {
+        if (file == null) folder.remove("halves/" + name + ".step");
+        else folder.write("halves/" + name + ".step", to -> to.write(file));
     }
 
     private static String name(MoldHalf h) {

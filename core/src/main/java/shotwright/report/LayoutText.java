@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import java.util.stream.Collectors;
 import shotwright.layout.DowelPlace;
 import shotwright.layout.FeedSegment;
 import shotwright.layout.Gate;
@@ -12,6 +14,7 @@ import shotwright.layout.Vent;
 import shotwright.measure.InchSentence;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.MoldResult;
+import shotwright.mold.exact.ExactMold;
 
 /** Says a layout and its halves in rows of words and numbers. */
 final class LayoutText {
@@ -111,5 +114,22 @@ final class LayoutText {
                             + Numbers.figures(m.specks().volumeMm3(), 1)
                             + " mm³ in all, given to what they touch");
         return rows;
+    }
+
+    /** The exact halves, when there are any. */
+    static Map<String, String> exactRows(@Nullable ExactMold m) {
+        if (m == null || m.halves().isEmpty()) return Map.of();
+        String faces = m.halves().stream()
+                .map(h -> Numbers.fixed(h.check().faces(), 0) + " in " + h.half())
+                .collect(Collectors.joining(", "));
+        double off = m.halves().stream()
+                .mapToDouble(h -> Math.abs(h.overMeshMm3()))
+                .max()
+                .orElse(0);
+        return Map.of(
+                "As STEP",
+                "both halves as exact solids, one closed solid each, faces: " + faces
+                        + "; they and the parts add up to the block, and are within " + Numbers.figures(off, 1)
+                        + " mm³ of the mesh halves");
     }
 }

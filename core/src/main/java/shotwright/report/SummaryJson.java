@@ -22,6 +22,8 @@ import shotwright.layout.Vent;
 import shotwright.measure.Units;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.MoldResult;
+import shotwright.mold.exact.ExactHalf;
+import shotwright.mold.exact.ExactMold;
 import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.review.ReviewResult;
@@ -58,6 +60,7 @@ public final class SummaryJson {
         if (job.sizing() != null) sizing(root.putObject("sizing"), job.sizing());
         if (job.layout() != null) layout(root.putObject("layout"), job.layout());
         if (job.mold() != null && job.layout() != null) mold(root.putObject("mold"), job.mold(), job.layout());
+        if (job.exactMold() != null) exactMold(root.putObject("exactMold"), job.exactMold());
         if (job.fill() != null) fill(root.putObject("fill"), job.fill());
         if (job.cool() != null) cool(root.putObject("cool"), job.cool());
         if (job.quote() != null) quote(root.putObject("quote"), job.quote());
@@ -198,6 +201,22 @@ public final class SummaryJson {
             put(o, "lockShare", h.lockShare());
         }
         n.set("cutOuts", JSON.valueToTree(m.cutOuts()));
+        findings(n, m.findings());
+    }
+
+    private static void exactMold(ObjectNode n, ExactMold m) {
+        if (Double.isFinite(m.balanceError())) n.put("balanceError", m.balanceError());
+        ArrayNode halves = n.putArray("halves");
+        for (ExactHalf h : m.halves()) {
+            ObjectNode o = halves.addObject();
+            o.put("name", h.half().name()).put("file", "halves/half-" + h.half() + ".step");
+            put(o, "volumeMm3", h.volumeMm3());
+            put(o, "overMeshMm3", h.overMeshMm3());
+            o.put("solids", h.check().solids())
+                    .put("faces", h.check().faces())
+                    .put("openEdges", h.check().openEdges())
+                    .put("valid", h.check().valid());
+        }
         findings(n, m.findings());
     }
 

@@ -67,7 +67,9 @@ public final class SummaryPage {
         if (job.mold() != null) {
             head(Station.HALVES);
             rows(LayoutText.moldRows(job.mold(), show));
+            rows(LayoutText.exactRows(job.exactMold()));
             findings(job.mold().findings());
+            if (job.exactMold() != null) findings(job.exactMold().findings());
         }
         if (job.fill() != null) fill(job.fill());
         if (job.cool() != null) {

@@ -15,7 +15,7 @@ final class Cautions {
             "Take parts out with brass or aluminium tools, only with the pressure at zero and the ram not armed; cut gates away from the body, cut gloves on.",
             "Fumes: draw them off at the nozzle; stop on a sharp smell and leave.",
             "Hot mold and heated plates: gloves; lift more than 15 kg with an aid.",
-            "Compressed air for cleaning no more than 0.21 MPa (30 psi) with a chip guard, never on skin or clothes; hearing protection.",
+            "Compressed air for cleaning no more than 0.207 MPa (30 psi) with a chip guard, never on skin or clothes; hearing protection.",
             "Heater bands: earth and a residual-current breaker, a cut-out when a thermocouple fails, an over-temperature limiter of its own.",
             "Drying: no food oven; never above the temperature on this sheet; never two resins that must not meet.");
 

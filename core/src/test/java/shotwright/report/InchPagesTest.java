@@ -45,6 +45,7 @@ class InchPagesTest {
                 metric.sizing(),
                 metric.layout(),
                 metric.mold(),
+                metric.exactMold(),
                 metric.fill(),
                 metric.cool(),
                 metric.resins(),

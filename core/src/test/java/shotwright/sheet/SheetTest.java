@@ -120,7 +120,7 @@ class SheetTest {
     void cautionsStandOnEverySheet() {
         PressSheet s = sheet("pom-c", null, "electric-10t");
         assertThat(s.cautions()).anyMatch(c -> c.contains("formaldehyde")).anyMatch(c -> c.contains("Local rules"));
-        assertThat(s.cautions()).anyMatch(c -> c.contains("207 kPa"));
+        assertThat(s.cautions()).anyMatch(c -> c.contains("0.207 MPa"));
         assertThat(s.steps()).hasSizeGreaterThan(10);
     }
 

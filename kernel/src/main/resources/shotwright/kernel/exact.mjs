@@ -125,7 +125,8 @@ const operations = {
       oc.FS.unlink('/in.step');
     }
   },
-  writeStep(numbers) {
+  writeStep(numbers, name) {
+    oc.Interface_Static.SetCVal('write.step.product.name', name);
     oc.Interface_Static.SetCVal('write.step.schema', 'AP214IS');
     oc.Interface_Static.SetCVal('write.step.unit', 'MM');
     const writer = new oc.STEPControl_Writer();
@@ -217,6 +218,37 @@ const operations = {
   prism(path, along) {
     const made = new oc.BRepBuilderAPI_MakeFace(wire(path), true);
     return [keep(new oc.BRepPrimAPI_MakePrism(made.Face(), vector(along), false, true).Shape())];
+  },
+  /** A flat face inside a closed outline. */
+  plate(path) {
+    return [keep(new oc.BRepBuilderAPI_MakeFace(wire(path), true).Face())];
+  },
+  /** Flat faces sewn into one solid: corners, then for each face its count of corners and their numbers. */
+  polyhedron(corners, faces) {
+    const sewing = new oc.BRepBuilderAPI_Sewing(1e-6, true, true, true, false);
+    for (let i = 0; i < faces.length;) {
+      const n = faces[i++], path = [];
+      for (let k = 0; k < n; k++) {
+        const a = 3 * faces[i + k], b = 3 * faces[i + (k + 1) % n];
+        path.push(0, corners[a], corners[a + 1], corners[a + 2], corners[b], corners[b + 1], corners[b + 2]);
+      }
+      i += n;
+      sewing.Add(new oc.BRepBuilderAPI_MakeFace(wire(path), true).Face());
+    }
+    sewing.Perform(new oc.Message_ProgressRange());
+    const shell = [...sub(sewing.SewedShape(), 'TopAbs_SHELL')][0];
+    if (!shell) throw new Error('the faces do not close');
+    const solid = new oc.BRepBuilderAPI_MakeSolid(oc.TopoDS.Shell(shell)).Solid(), volume = new oc.GProp_GProps();
+    oc.BRepGProp.VolumeProperties(solid, volume, true, false, false);
+    const inside = volume.Mass() < 0;
+    volume.delete();
+    return [keep(inside ? solid.Reversed() : solid)];
+  },
+  /** Neighbouring faces on one surface made one. */
+  tidy(number) {
+    const unify = new oc.ShapeUpgrade_UnifySameDomain(shape(number), true, true, false);
+    unify.Build();
+    return [keep(unify.Shape())];
   },
   /** Three rows of four: turn, uniform scale and shift. */
   transform(number, rows) {

@@ -126,13 +126,47 @@ class WorkerEngineTest {
             Solid pin = x.cylinder(new Vec3(1, 2, 3), new Vec3(0, 1, 0), 1.5, 8);
             Solid plate = x.prism(
                     Outline.polygon(List.of(Vec3.ZERO, new Vec3(9, 0, 0), new Vec3(9, 4, 0))), new Vec3(0, 0, 2));
-            StepShapes back = x.readStep(x.writeStep(List.of(pin, plate)));
+            StepShapes back = x.readStep(x.writeStep("pin and plate", List.of(pin, plate)));
             assertThat(back.solids()).hasSize(2);
             assertThat(back.loose()).isEmpty();
             assertThat(x.measure(back.solids().get(0)).volumeMm3()).isCloseTo(Math.PI * 2.25 * 8, within(1e-6));
             assertThat(x.measure(back.solids().get(1)).volumeMm3()).isCloseTo(36, within(1e-6));
             assertThat(x.box(back.solids().get(1)).max().distance(new Vec3(9, 4, 2)))
                     .isLessThan(1e-6);
+        }
+    }
+
+    @Test
+    void wedgeOfFlatFacesPartedByAPlate() throws ExactFailure {
+        try (ExactShapes x = shapes()) {
+            List<Vec3> c = List.of(
+                    Vec3.ZERO,
+                    new Vec3(6, 0, 0),
+                    new Vec3(6, 4, 0),
+                    new Vec3(0, 4, 0),
+                    new Vec3(0, 0, 3),
+                    new Vec3(0, 4, 3));
+            Solid wedge = x.polyhedron(
+                    c,
+                    List.of(
+                            new int[] {0, 1, 2, 3},
+                            new int[] {0, 1, 4},
+                            new int[] {3, 2, 5},
+                            new int[] {0, 3, 5, 4},
+                            new int[] {1, 2, 5, 4}));
+            assertThat(x.measure(wedge).volumeMm3()).isCloseTo(36, within(1e-9));
+            assertThat(x.check(wedge).isOneClosedSolid()).isTrue();
+            Solid plate = x.plate(Outline.polygon(
+                    List.of(new Vec3(-9, -9, 1), new Vec3(9, -9, 1), new Vec3(9, 9, 1), new Vec3(-9, 9, 1))));
+            List<Solid> parts = x.split(List.of(wedge), List.of(plate));
+            // above the plate a third as high is (2/3)² of the section
+            assertThat(parts).hasSize(2);
+            double small = Math.min(
+                    x.measure(parts.get(0)).volumeMm3(), x.measure(parts.get(1)).volumeMm3());
+            assertThat(small).isCloseTo(36 * 4 / 9.0, within(1e-6));
+            List<Solid> again = x.fuse(parts.subList(0, 1), parts.subList(1, 2));
+            assertThat(again).hasSize(1);
+            assertThat(x.check(x.tidy(again.getFirst())).faces()).isEqualTo(5);
         }
     }
 
