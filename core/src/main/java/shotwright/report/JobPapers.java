@@ -3,12 +3,13 @@ package shotwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import shotwright.geom.Vec3;
 import shotwright.job.CardFile;
 import shotwright.job.JobFolder;
 import shotwright.job.JobResult;
+import shotwright.layout.Half;
 import shotwright.mold.MoldHalf;
+import shotwright.mold.exact.ExactHalf;
 import shotwright.mold.exact.ExactMold;
 import shotwright.mold.export.StlFile;
 import shotwright.mold.export.ThreeMfFile;
@@ -59,13 +60,22 @@ public final class JobPapers {
 
     private static void exact(JobResult job, JobFolder folder) {
         ExactMold m = job.exactMold();
-        step(folder, "half-A", m == null || m.a() == null ? null : m.a().step());
-        step(folder, "half-B", m == null || m.b() == null ? null : m.b().step());
-        step(folder, "part-as-molded", m == null ? null : m.partStep());
+        for (Half half : Half.values())
+            step(
+                    folder,
+                    "half-" + half,
+                    m == null
+                            ? new byte[0]
+                            : m.halves().stream()
+                                    .filter(h -> h.half() == half)
+                                    .map(ExactHalf::step)
+                                    .findFirst()
+                                    .orElse(new byte[0]));
+        step(folder, "part-as-molded", m == null ? new byte[0] : m.partStep());
     }
 
-    private static void step(JobFolder folder, String name, byte @Nullable [] file) {
-        if (file == null) folder.remove("halves/" + name + ".step");
+    private static void step(JobFolder folder, String name, byte[] file) {
+        if (file.length == 0) folder.remove("halves/" + name + ".step");
         else folder.write("halves/" + name + ".step", to -> to.write(file));
     }
 

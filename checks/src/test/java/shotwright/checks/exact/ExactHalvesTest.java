@@ -82,7 +82,11 @@ class ExactHalvesTest {
         ExactMold m = Objects.requireNonNull(job.exactMold());
         assertThat(m.findings()).isEmpty();
         sound(m);
-        double shrunk = volume * layout.shrinkX() * layout.shrinkY() * layout.shrinkZ() * layout.cavities().size();
+        double shrunk = volume
+                * (1 + layout.shrinkX())
+                * (1 + layout.shrinkY())
+                * (1 + layout.shrinkZ())
+                * layout.cavities().size();
         double block = layout.block().widthMm()
                 * layout.block().heightMm()
                 * (layout.block().thicknessAMm() + layout.block().thicknessBMm());

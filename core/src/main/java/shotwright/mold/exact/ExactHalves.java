@@ -67,7 +67,7 @@ public final class ExactHalves {
         try (ExactShapes x = new ExactShapes(engine, watch)) {
             return new ExactHalves(x, layout, mesh).make(step, exact.solid(), part);
         } catch (ExactFailure e) {
-            return ExactMold.none(null, missing(String.valueOf(e.getMessage())));
+            return ExactMold.none(new byte[0], missing(String.valueOf(e.getMessage())));
         }
     }
 
@@ -85,7 +85,7 @@ public final class ExactHalves {
             Transform t = pulled.toPulled().then(cavity.place());
             if (!isEven(t))
                 return ExactMold.none(
-                        null,
+                        new byte[0],
                         missing("The shrink differs from axis to axis; stretched so, cylinders and fillets are no longer"
                                 + " what they were, and a kernel could only stand in other faces for them."));
             parts.add(x.place(inFile, t));

@@ -11,7 +11,7 @@ import shotwright.finding.Finding;
  *
  * @param a half A; null when none could be made
  * @param b half B; null when none could be made
- * @param partStep one cavity's part with its shrink, as a STEP file; null when the part could not be placed
+ * @param partStep one cavity's part with its shrink, as a STEP file; empty when it could not be placed
  * @param balanceError |A + B + parts + cut-outs − block| / block, each weighed from its own exact surfaces
  * @param cutOutMm3 feed, vents and holes by their closed forms where nothing trims them, else as weighed
  * @param findings what has to be said
@@ -19,7 +19,7 @@ import shotwright.finding.Finding;
 public record ExactMold(
         @Nullable ExactHalf a,
         @Nullable ExactHalf b,
-        byte @Nullable [] partStep,
+        byte[] partStep,
         double balanceError,
         double cutOutMm3,
         List<Finding> findings) {
@@ -32,7 +32,7 @@ public record ExactMold(
         return Stream.of(a, b).filter(Objects::nonNull).toList();
     }
 
-    static ExactMold none(byte @Nullable [] partStep, Finding why) {
+    static ExactMold none(byte[] partStep, Finding why) {
         return new ExactMold(null, null, partStep, Double.NaN, 0, List.of(why));
     }
 }
