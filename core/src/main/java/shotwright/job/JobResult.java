@@ -65,7 +65,8 @@ public record JobResult(
     /** A job that did not get past the intake. */
     static JobResult of(JobCard card, IntakeResult intake) {
         return new JobResult(
-                card, intake, null, null, null, null, null, null, null, null, null, null, null, null, List.of(), List.of());
+                card, intake, null, null, null, null, null, null, null, null, null, null, null, null, List.of(),
+                List.of());
     }
 
     /** Every finding of every station, in working order. */

@@ -31,7 +31,8 @@ public record ChannelShape(
         double toDepthMm,
         double wallDraftDeg,
         double beforeMm,
-        double afterMm) implements ToolShape {
+        double afterMm)
+        implements ToolShape {
     /** How far a channel stands out of the metal where it opens. */
     static final double STAND_OUT_MM = 0.5;
 
@@ -107,7 +108,9 @@ public record ChannelShape(
 
     /** The point three planes share, by Cramer's rule. */
     private static Vec3 meet(Plane a, Plane b, Plane c) {
-        Vec3 bc = b.normal().cross(c.normal()), ca = c.normal().cross(a.normal()), ab = a.normal().cross(b.normal());
+        Vec3 bc = b.normal().cross(c.normal()),
+                ca = c.normal().cross(a.normal()),
+                ab = a.normal().cross(b.normal());
         return bc.times(a.offset())
                 .plus(ca.times(b.offset()))
                 .plus(ab.times(c.offset()))

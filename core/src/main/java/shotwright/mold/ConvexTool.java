@@ -17,12 +17,7 @@ import shotwright.mesh.complex.Material;
  * @param circles the exact circles behind its flats
  */
 public record ConvexTool(
-        String name,
-        Material kind,
-        Half half,
-        ToolShape shape,
-        double closedFormMm3,
-        List<ExactCircle> circles) {
+        String name, Material kind, Half half, ToolShape shape, double closedFormMm3, List<ExactCircle> circles) {
     public ConvexTool {
         circles = List.copyOf(circles);
         if (!(closedFormMm3 > 0)) throw new IllegalArgumentException(name + ": volume " + closedFormMm3 + " mm³");

@@ -107,8 +107,7 @@ final class FeedTools {
                 s.from().wallDraftDeg(),
                 before,
                 0);
-        tools.add(new ConvexTool(
-                name, Material.FEED, half, shape, shape.volumeMm3(), List.of()));
+        tools.add(new ConvexTool(name, Material.FEED, half, shape, shape.volumeMm3(), List.of()));
     }
 
     private static boolean isRound(FeedSegment s) {
@@ -122,8 +121,7 @@ final class FeedTools {
         String name = name(s) + ", round end";
         if (isRound(s)) {
             BallShape ball = new BallShape(half, at, width / 2);
-            tools.add(new ConvexTool(
-                    name, Material.FEED, half, ball, ball.volumeMm3(), List.of()));
+            tools.add(new ConvexTool(name, Material.FEED, half, ball, ball.volumeMm3(), List.of()));
             return;
         }
         double narrow = width - 2 * depth * Math.tan(Math.toRadians(s.from().wallDraftDeg()));
@@ -150,13 +148,7 @@ final class FeedTools {
                     s.from().depthMm(),
                     0,
                     0);
-            tools.add(new ConvexTool(
-                    name(s) + ", mouth",
-                    Material.FEED,
-                    half,
-                    mouth,
-                    mouth.volumeMm3(),
-                    List.of()));
+            tools.add(new ConvexTool(name(s) + ", mouth", Material.FEED, half, mouth, mouth.volumeMm3(), List.of()));
         }
     }
 

@@ -93,12 +93,7 @@ final class HoleTools {
 
     private void add(String name, Half half, RoundShape shape) {
         tools.add(new ConvexTool(
-                name,
-                Material.HOLE,
-                half,
-                shape,
-                shape.volumeMm3(),
-                List.of(circle(name, half, shape))));
+                name, Material.HOLE, half, shape, shape.volumeMm3(), List.of(circle(name, half, shape))));
     }
 
     private void dowel(String name, DowelPlace d) {
@@ -135,8 +130,7 @@ final class HoleTools {
                 p.depthMm(),
                 first ? ChannelShape.STAND_OUT_MM : 0,
                 last ? ChannelShape.STAND_OUT_MM : 0);
-        tools.add(
-                new ConvexTool(name, Material.HOLE, p.half(), box, box.volumeMm3(), List.of()));
+        tools.add(new ConvexTool(name, Material.HOLE, p.half(), box, box.volumeMm3(), List.of()));
     }
 
     private static boolean edge(double at, double size) {
@@ -154,12 +148,7 @@ final class HoleTools {
         RoundShape fitted = RoundShape.cylinder(outside, tip, p.holeMm(), ChannelShape.STAND_OUT_MM, 0);
         double gon = fitted.volumeMm3() / fitted.fromMm().distance(tip);
         tools.add(new ConvexTool(
-                name,
-                Material.HOLE,
-                p.half(),
-                fitted,
-                gon * (face - floor),
-                List.of(circle(name, p.half(), fitted))));
+                name, Material.HOLE, p.half(), fitted, gon * (face - floor), List.of(circle(name, p.half(), fitted))));
         double rest = face - floor - p.guideMm();
         if (rest > 0 && p.reliefMm() > p.holeMm())
             fromOutside(name + ", relief", p.half(), p.atMm(), p.reliefMm(), rest);

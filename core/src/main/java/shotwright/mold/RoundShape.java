@@ -19,7 +19,8 @@ import shotwright.geom.Vec3;
  * @param corner unit direction across the axis in which the first corner lies
  */
 public record RoundShape(
-        Vec3 fromMm, Vec3 toMm, double fromRadiusMm, double toRadiusMm, double beforeMm, double afterMm, Vec3 corner) implements ToolShape {
+        Vec3 fromMm, Vec3 toMm, double fromRadiusMm, double toRadiusMm, double beforeMm, double afterMm, Vec3 corner)
+        implements ToolShape {
     /** How far a flat may lie below the circle it stands for. */
     static final double SAGITTA_MM = 0.004;
 
@@ -87,7 +88,8 @@ public record RoundShape(
     /** The box around the prolonged shape, a little larger. */
     @Override
     public Box3 around() {
-        double r = Math.max(Math.max(radiusAtMm(-beforeMm), radiusAtMm(0)), radiusAtMm(fromMm.distance(toMm) + afterMm));
+        double r =
+                Math.max(Math.max(radiusAtMm(-beforeMm), radiusAtMm(0)), radiusAtMm(fromMm.distance(toMm) + afterMm));
         Vec3 a = fromMm.minus(axis().times(beforeMm)), b = toMm.plus(axis().times(afterMm));
         Vec3 reach = new Vec3(r * across(axis().x()), r * across(axis().y()), r * across(axis().z()));
         Box3 ends = new Box3(

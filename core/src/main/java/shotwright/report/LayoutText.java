@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import java.util.stream.Collectors;
 import shotwright.layout.DowelPlace;
 import shotwright.layout.FeedSegment;
 import shotwright.layout.Gate;

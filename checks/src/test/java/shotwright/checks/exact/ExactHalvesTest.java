@@ -44,7 +44,8 @@ class ExactHalvesTest {
 
     @BeforeAll
     void onlyWhereThereIsAnEngine() {
-        assumeTrue(engine.whatIsMissing().isEmpty(), () -> engine.whatIsMissing().orElse(""));
+        assumeTrue(
+                engine.whatIsMissing().isEmpty(), () -> engine.whatIsMissing().orElse(""));
     }
 
     @AfterAll
@@ -105,8 +106,10 @@ class ExactHalvesTest {
                             .anyMatch(f -> f.kind() == ExactFace.Kind.CYLINDER
                                     && Math.abs(2 * f.radiusMm() - hole) < 1e-6
                                     && Math.hypot(
-                                                    f.axisPointMm().x() - d.atMm().x(),
-                                                    f.axisPointMm().y() - d.atMm().y())
+                                                    f.axisPointMm().x()
+                                                            - d.atMm().x(),
+                                                    f.axisPointMm().y()
+                                                            - d.atMm().y())
                                             < 1e-6);
                 }
             }

@@ -36,6 +36,7 @@ public final class ExactHalves {
 
     /** More of a piece in the other half than this share of the part, and the parting does not run level through it. */
     private static final double MOST_OTHER = 0.01;
+
     private static final double AROUND_MM = 5;
 
     private final ExactShapes x;
@@ -86,21 +87,24 @@ public final class ExactHalves {
             if (!isEven(t))
                 return ExactMold.none(
                         new byte[0],
-                        missing("The shrink differs from axis to axis; stretched so, cylinders and fillets are no longer"
-                                + " what they were, and a kernel could only stand in other faces for them."));
+                        missing(
+                                "The shrink differs from axis to axis; stretched so, cylinders and fillets are no longer"
+                                        + " what they were, and a kernel could only stand in other faces for them."));
             parts.add(x.place(inFile, t));
         }
         byte[] partStep = x.writeStep("part as molded, shrink added", parts.subList(0, 1));
         List<Solid> a = new ArrayList<>(), b = new ArrayList<>();
         Labels labels = new Labels(
-                mesh, meshes(pulled).stream().map(TriMesh::box).reduce(Box3::join).orElseThrow());
+                mesh,
+                meshes(pulled).stream().map(TriMesh::box).reduce(Box3::join).orElseThrow());
         for (Solid piece : pieces(parts)) {
             Labels.Label l = labels.of(x, piece);
             if (l.otherMm3() > MOST_OTHER * pulled.part().mass().volumeMm3())
                 return ExactMold.none(
                         partStep,
-                        missing("The parting surface slopes from one height to another on this part; only level partings"
-                                + " and level shut-offs are cut exactly."));
+                        missing(
+                                "The parting surface slopes from one height to another on this part; only level partings"
+                                        + " and level shut-offs are cut exactly."));
             (l.inA() ? a : b).add(piece);
         }
         List<ConvexTool> tools = Tools.of(layout, 0, meshes(pulled));
@@ -212,16 +216,14 @@ public final class ExactHalves {
         double volume = x.measure(cut).volumeMm3();
         double meshMm3 = (half == Half.A ? mesh.a() : mesh.b()).volumeMm3();
         SolidCheck check = x.check(cut);
-        return new ExactHalf(
-                half, check, volume, volume + flats - meshMm3, x.writeStep("half " + half, List.of(cut)));
+        return new ExactHalf(half, check, volume, volume + flats - meshMm3, x.writeStep("half " + half, List.of(cut)));
     }
 
     /** What keeps the halves from being delivered, in sentences. */
     private static List<String> wrong(ExactMold m, double partMm3) {
         List<String> out = new ArrayList<>();
         if (m.balanceError() > BALANCE)
-            out.add(String.format(
-                    Locale.ROOT, "Halves and parts miss the block by %.1e of it.", m.balanceError()));
+            out.add(String.format(Locale.ROOT, "Halves and parts miss the block by %.1e of it.", m.balanceError()));
         for (ExactHalf h : m.halves()) {
             if (!h.check().isOneClosedSolid())
                 out.add(String.format(

@@ -58,7 +58,8 @@ final class Labels {
 
     /** The part of a piece's box that lies around the parts; the whole box where none of it does. */
     private Box3 overlap(Box3 piece) {
-        Vec3 low = high(piece.min(), around.min()), up = high(piece.max().negate(), around.max().negate()).negate();
+        Vec3 low = high(piece.min(), around.min()),
+                up = high(piece.max().negate(), around.max().negate()).negate();
         boolean apart = low.x() >= up.x() || low.y() >= up.y() || low.z() >= up.z();
         return apart ? piece : new Box3(low, up);
     }

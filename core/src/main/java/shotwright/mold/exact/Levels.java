@@ -17,7 +17,8 @@ final class Levels {
 
     /** Heights, lowest first; the parting plane of the block, 0, is always among them. */
     static List<Double> of(MoldResult mold) {
-        TreeMap<Long, Double> down = areas(mold.a().mesh(), -1), up = areas(mold.b().mesh(), 1);
+        TreeMap<Long, Double> down = areas(mold.a().mesh(), -1),
+                up = areas(mold.b().mesh(), 1);
         List<Double> out = new ArrayList<>();
         out.add(0.0);
         for (var e : down.entrySet()) {
