@@ -9,7 +9,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shotwright.brep.ExactEngine;
 import shotwright.cool.CoolResult;
@@ -25,6 +27,7 @@ import shotwright.mold.MoldResult;
 import shotwright.mold.exact.ExactHalves;
 import shotwright.mold.exact.ExactMold;
 import shotwright.part.Part;
+import shotwright.press.Press;
 import shotwright.progress.Progress;
 import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
@@ -34,9 +37,11 @@ import shotwright.review.Review;
 import shotwright.review.ReviewInput;
 import shotwright.review.ReviewResult;
 import shotwright.sheet.PressSheet;
+import shotwright.sizing.PressVerdict;
 import shotwright.sizing.Sizing;
 import shotwright.sizing.SizingInput;
 import shotwright.sizing.SizingResult;
+import shotwright.sizing.Verdict;
 
 /**
  * The line: ten stations in working order. Each station gets values of the ones before; none calls another. Results that took long are kept in
@@ -143,9 +148,10 @@ public final class Line {
             JobCard full = filledIn(card, review, sizing);
             if (!reaches(Station.LAYOUT)) return result(full, review, price, sizing, null, null, null, null);
 
-            LayoutResult layout = kept(
+            Choice choice = new Choice(asked, prices, sizing);
+            Laid laid = kept(
                     Station.LAYOUT,
-                    LayoutResult.class,
+                    Laid.class,
                     0.3,
                     0.4,
                     List.of(
@@ -153,10 +159,22 @@ public final class Line {
                             decisions.material(),
                             sizing.press(),
                             String.valueOf(sizing.secondPress()),
-                            sizing.cavities()),
-                    p -> new VentReturn(LayoutInput.of(
-                                    review, sizing, decisions.resin(), decisions.rack(shop), decisions.wishes()))
-                            .settle((l, q) -> flow.picture(review, sizing, l, q), p));
+                            sizing.cavities(),
+                            decisions.press() == null ? shop.presses().all() : List.of()),
+                    p -> laid(choice, (s, q) -> layout(review, s, flow, q), p));
+            LayoutResult layout = laid.layout();
+            return afterLayout(review, asked, prices, flow, layout, choice.with(laid.press()));
+        }
+
+        private JobResult afterLayout(
+                ReviewResult review,
+                SizingInput asked,
+                Prices prices,
+                Flow flow,
+                LayoutResult layout,
+                SizingResult sizing) {
+            JobCard full = filledIn(decisions.card(), review, sizing);
+            PriceBand price = firstPrice(review, sizing, decisions.card(), prices.rates());
             if (!reaches(Station.HALVES)) return result(full, review, price, sizing, layout, null, null, null);
 
             MoldResult mold = mold(review, layout);
@@ -177,6 +195,23 @@ public final class Line {
             progress.at("working out the price", 0.96);
             Papers papers = Papers.of(decisions, prices, part, settled, layout, flowed);
             return result(full, review, price, settled, layout, mold, flowed, papers);
+        }
+
+        private LayoutResult layout(ReviewResult review, SizingResult sizing, Flow flow, Progress progress) {
+            return new VentReturn(
+                            LayoutInput.of(review, sizing, decisions.resin(), decisions.rack(shop), decisions.wishes()))
+                    .settle((l, q) -> flow.picture(review, sizing, l, q), progress);
+        }
+
+        /**
+         * The layout; once more for another press when the program chose the press itself, the real feed shows that it does not serve, and
+         * another one does.
+         */
+        private Laid laid(Choice choice, BiFunction<SizingResult, Progress, LayoutResult> work, Progress progress) {
+            LayoutResult layout = work.apply(choice.sizing(), progress);
+            Press other = decisions.press() == null ? choice.better(layout) : null;
+            if (other == null) return new Laid(choice.sizing().press().id(), layout);
+            return new Laid(other.id(), work.apply(choice.with(other.id()), progress));
         }
 
         private @Nullable MoldResult mold(ReviewResult review, LayoutResult layout) {
@@ -260,6 +295,35 @@ public final class Line {
                 if (store != null) store.save(name, key, made);
                 return made;
             }
+        }
+    }
+
+    /** A layout and the press it is for. */
+    private record Laid(String press, LayoutResult layout) {}
+
+    /** The press the program takes when the card names none. */
+    private record Choice(SizingInput asked, Prices prices, SizingResult sizing) {
+        /** Sized for a press of the rack. */
+        SizingResult with(String press) {
+            if (sizing.press().id().equals(press)) return sizing;
+            Press other = sizing.presses().stream()
+                    .map(PressVerdict::press)
+                    .filter(p -> p.id().equals(press))
+                    .findFirst()
+                    .orElseThrow();
+            return Sizing.size(asked.decided(other, asked.secondPress(), asked.cavities()));
+        }
+
+        /** The smallest press that serves where the one taken does not, now that the feed is known; null to stay. */
+        @Nullable Press better(LayoutResult layout) {
+            SizingResult after = known(asked, prices, sizing, layout, null);
+            if (after.ours().verdict() != Verdict.NO) return null;
+            return Stream.of(Verdict.FITS, Verdict.TIGHT)
+                    .flatMap(v -> after.presses().stream().filter(p -> p.verdict() == v))
+                    .map(PressVerdict::press)
+                    .filter(p -> with(p.id()).verdict() != Verdict.NO)
+                    .findFirst()
+                    .orElse(null);
         }
     }
 

@@ -53,6 +53,7 @@ final class RackReader {
             return type.getDeclaredConstructor(types).newInstance(values);
         } catch (InvocationTargetException e) {
             Throwable cause = e.getCause() == null ? e : e.getCause();
+            if (at.isEmpty()) throw new RackException("Rack file " + file + ": " + cause.getMessage());
             throw trouble(at, String.valueOf(cause.getMessage()));
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(type + " cannot be built by the rack reader", e);

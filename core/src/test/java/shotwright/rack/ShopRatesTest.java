@@ -53,7 +53,7 @@ class ShopRatesTest {
                 "\"labourRatePerH\": {\"value\": 52, \"unit\": \"unit/h\"} | labourRatePerH has no source",
                 "\"labourRatePerH\": {\"value\": 52, \"unit\": \"h\", \"source\": \"your own entry\"} | write it in unit/h",
                 "\"labourRatePerH\": {\"value\": -1, \"unit\": \"unit/h\", \"source\": \"your own entry\"} | labourRatePerH: -1.0 is not between",
-                "\"marginShare\": {\"value\": 20, \"unit\": \"1\", \"source\": \"your own entry\"} | marginShare: 20.0 is not between 0.0 and 0.9",
+                "\"marginShare\": {\"value\": 20, \"unit\": \"1\", \"source\": \"your own entry\"} | shop.json: marginShare: 20.0 is not between 0.0 and 0.9",
                 "\"labour\": 52 | labour is not a key of this file",
             })
     void aWrongFileIsRefusedWithFileAndKey(String entry, String message) {

@@ -13,6 +13,7 @@ import picocli.CommandLine.ParameterException;
 import shotwright.intake.IntakeException;
 import shotwright.job.JobException;
 import shotwright.progress.Progress;
+import shotwright.rack.RackException;
 
 /** The program's front door. */
 @Command(
@@ -82,6 +83,7 @@ public final class Main {
         return switch (e) {
             case IntakeException i -> say(err, i.getMessage(), UNREADABLE);
             case JobException j -> say(err, j.getMessage(), WRONG_USE);
+            case RackException wrong -> say(err, wrong.getMessage(), WRONG_USE);
             case Progress.Cancelled c -> say(err, "Stopped. Nothing half written was left behind.", CANCELLED);
             default -> fault(err, e);
         };
