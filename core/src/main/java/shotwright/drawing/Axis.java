@@ -59,8 +59,14 @@ public record Axis(String title, double from, double to, boolean logarithmic) {
         return out;
     }
 
+    /** A tick's figure among at most six. */
     String figure(double v) {
-        double step = logarithmic ? Math.abs(v) : step(to - from, 6);
+        return figure(v, 6);
+    }
+
+    /** A tick's figure among at most so many, with as many decimals as their steps have. */
+    String figure(double v, int most) {
+        double step = logarithmic ? Math.abs(v) : step(to - from, most);
         int decimals = (int) Math.clamp(Math.ceil(-Math.log10(Math.max(step, 1e-12)) - 1e-9), 0, 6);
         if (!logarithmic && Math.abs(step * Math.pow(10, decimals) - Math.rint(step * Math.pow(10, decimals))) > 1e-6)
             decimals++;

@@ -57,9 +57,10 @@ public final class BandBars {
                 limits.stream().mapToDouble(Limit::at).max().orElse(0));
         Axis axis = Axis.fromZero(unit, 0, most * 1.02);
         p.text(left - 3, 4, unit, Letter.SMALL.end());
-        for (double t : axis.ticks((int) Math.max(2, (right - left) / 18))) {
+        int figures = (int) Math.max(2, (right - left) / 18);
+        for (double t : axis.ticks(figures)) {
             double x = left + (right - left) * axis.share(t);
-            p.text(x, 4, axis.figure(t), Letter.SMALL.middle());
+            p.text(x, 4, axis.figure(t, figures), Letter.SMALL.middle());
             p.line(x, 5.5, x, bottom, t == 0 ? Pen.THIN : new Pen(0.18, Ink.HAIR));
         }
         for (int i = 0; i < estimates.size(); i++) row(p, estimates.get(i), axis, left, right, 7 + ROW * (i + 0.5));

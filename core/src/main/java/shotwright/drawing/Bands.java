@@ -37,7 +37,7 @@ final class Bands {
      * @param value what the map says there
      * @param x pixels of the picture from the left
      * @param y pixels of the picture from the top
-     * @param room pixels to the next place that is not of this band
+     * @param room pixels to the next place that is not of this band or has a line on it
      */
     record Place(int band, double value, int x, int y, double room) {}
 
@@ -46,15 +46,17 @@ final class Bands {
         int w = raster.width;
         double d = lineWidth * raster.fine;
         for (int p = 0; p + w < band.length; p++) {
-            if (p % w + 1 < w && parts(p, p + 1) || parts(p, p + w)) raster.dot(p % w + 1.0, p / w + 1.0, d, colour);
+            if (p % w + 1 < w && parts(p, p + 1, raster.slopeX) || parts(p, p + w, raster.slopeY))
+                raster.dot(p % w + 1.0, p / w + 1.0, d, colour);
         }
     }
 
-    private boolean parts(int p, int q) {
+    /** Whether two bands meet between neighbours on one surface. */
+    private boolean parts(int p, int q, float[] slope) {
         return band[p] != band[q]
                 && band[p] != NONE
                 && band[q] != NONE
-                && Math.abs(raster.depth[p] - raster.depth[q]) < 2 * raster.fine;
+                && Math.abs(raster.depth[q] - raster.depth[p] - slope[p]) < 2 * raster.fine;
     }
 
     /**
@@ -95,14 +97,15 @@ final class Bands {
         return (p / width * raster.fine + half) * raster.width + p % width * raster.fine + half;
     }
 
-    /** Distance of every pixel to the next one of another band: steps of 1 straight and √2 across, two passes (Borgefors 1986). */
+    /** Distance of every pixel to the next one of another band or with a line on it: steps of 1 straight and √2 across, two passes (Borgefors 1986). */
     private float[] room() {
         float[] d = new float[width * height];
         float across = (float) Math.sqrt(2);
         Arrays.fill(d, Float.MAX_VALUE);
         for (int p = 0; p < d.length; p++) {
             int x = p % width, y = p / width;
-            if (x == 0 || y == 0 || x == width - 1 || y == height - 1 || band[fine(p)] == NONE) d[p] = 0;
+            boolean inked = raster.rgb[fine(p)] == Ink.BLACK;
+            if (x == 0 || y == 0 || x == width - 1 || y == height - 1 || inked || band[fine(p)] == NONE) d[p] = 0;
             else if (band[fine(p - 1)] != band[fine(p)] || band[fine(p - width)] != band[fine(p)]) {
                 d[p] = 0;
                 d[p - 1] = band[fine(p - 1)] != band[fine(p)] ? 0 : d[p - 1];

@@ -11,6 +11,9 @@ import java.util.List;
  * @param bands number of equal steps of colour; 0 for none
  */
 public record ColourScale(ColourMap map, List<Double> values, List<Double> shares, int bands) {
+    /** A value so near below a limit, as a share of a band, lies on it: single figures are no truer. */
+    private static final double ON_LIMIT = 1e-5;
+
     public ColourScale {
         values = List.copyOf(values);
         shares = List.copyOf(shares);
@@ -48,7 +51,7 @@ public record ColourScale(ColourMap map, List<Double> values, List<Double> share
     /** Share of the map for a value; that of its band when there are bands. */
     public double share(double value) {
         double s = plain(value);
-        return bands <= 0 ? s : bands == 1 ? 0.5 : Math.min(bands - 1, Math.floor(s * bands)) / (bands - 1);
+        return bands <= 0 ? s : bands == 1 ? 0.5 : (double) band(value) / (bands - 1);
     }
 
     /** Share of the way as if there were no bands. */
@@ -75,10 +78,10 @@ public record ColourScale(ColourMap map, List<Double> values, List<Double> share
         }
     }
 
-    /** The band a value lies in, counted from 0; −1 for no value or a scale without bands. */
+    /** The band a value lies in, one on a limit in the band above it, counted from 0; −1 for no value or a scale without bands. */
     public int band(double value) {
         if (bands <= 0 || Double.isNaN(value)) return -1;
-        return (int) Math.clamp(Math.floor(plain(value) * bands), 0, bands - 1);
+        return (int) Math.clamp(Math.floor(plain(value) * bands + ON_LIMIT), 0, bands - 1);
     }
 
     /** Lower limits of the bands and the upper limit of the last. */

@@ -36,7 +36,7 @@ public final class Dimensions {
         paper.text(x, y - 0.9, text, Letter.LABEL.middle());
     }
 
-    /** Between two points, measured up and down, on a line at place x. */
+    /** Between two points, measured up and down, on a line at place x; a size too short for its words carries them above. */
     public static void upright(Pencil paper, Vec2 a, Vec2 b, double x, String text) {
         if (a.y() > b.y()) {
             upright(paper, b, a, x, text);
@@ -47,10 +47,13 @@ public final class Dimensions {
         extend(paper, b, new Vec2(x, b.y()), pen);
         double wide = Typeface.width(text, Letter.LABEL), room = b.y() - a.y();
         boolean arrowsInside = room > 3 * ARROW;
-        double sign = arrowsInside ? 1 : -1, out = arrowsInside ? 0 : Math.max(2 * ARROW, (wide - room) / 2);
-        paper.line(x, a.y() - out, x, b.y() + out, pen);
+        boolean fits = room > wide + 1;
+        double sign = arrowsInside ? 1 : -1, out = arrowsInside ? 0 : 2 * ARROW;
+        double above = fits ? out : Math.max(out, wide + 2);
+        paper.line(x, a.y() - above, x, b.y() + out, pen);
         paper.arrowHead(x, a.y(), 0, -sign, ARROW, Ink.BLACK).arrowHead(x, b.y(), 0, sign, ARROW, Ink.BLACK);
-        paper.text(x - 0.9, (a.y() + b.y()) / 2, text, Letter.LABEL.middle(), 90);
+        double middle = fits ? (a.y() + b.y()) / 2 : a.y() - 1.5 - wide / 2;
+        paper.text(x - 0.9, middle, text, Letter.LABEL.middle(), 90);
     }
 
     /** A note with a leader whose arrow touches a point; the text stands on a shelf beside {@code shelf}. */

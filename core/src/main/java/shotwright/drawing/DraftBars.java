@@ -53,10 +53,11 @@ public final class DraftBars {
         Letter small = Letter.SMALL;
         p.text(0, 4, "faces", small)
                 .text(46, 4, "count", small.end())
-                .text(60, 4, unit.symbol() + " deep", small.end());
-        for (double t : axis.ticks((int) ((right - left) / 16))) {
+                .text(60, 4, "deep, " + unit.symbol(), small.end());
+        int most = (int) ((right - left) / 16);
+        for (double t : axis.ticks(most)) {
             double x = left + (right - left) * axis.share(t);
-            p.text(x, 4, axis.figure(t) + "°", small.middle());
+            p.text(x, 4, axis.figure(t, most) + "°", small.middle());
             p.line(x, 6, x, bottom, t == 0 ? Pen.THIN : new Pen(0.18, Ink.HAIR));
         }
         p.text(right + 16, 4, "has", small.end()).text(right + 30, 4, "asked", small.end());

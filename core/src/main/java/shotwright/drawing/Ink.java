@@ -41,9 +41,9 @@ public final class Ink {
         return y > 216.0 / 24389 ? 116 * Math.cbrt(y) - 16 : y * 24389 / 27;
     }
 
-    /** Ink that is read on this ground. */
+    /** The ink with the greater contrast on this ground (ratio of relative luminances, WCAG 2): both are equal at L* 52. */
     public static int readableOn(int rgb) {
-        return lightness(rgb) > 55 ? BLACK : PAPER;
+        return lightness(rgb) > 52 ? BLACK : PAPER;
     }
 
     private static double linear(int channel) {

@@ -12,8 +12,6 @@ import shotwright.region.Region;
  * Each kind has its own form, so that none is told by tone alone.
  */
 public final class LayoutDrawing {
-    private static final double KEY = 9;
-
     private final TechnicalView view = new TechnicalView();
     private final Set<Kind> kinds = EnumSet.noneOf(Kind.class);
 
@@ -120,18 +118,9 @@ public final class LayoutDrawing {
     /** The drawing with its caption and, below, a sample of every kind that is in it with its word. */
     public Drawing drawing(String caption, double width, double height) {
         Pencil paper = Pencil.on(width, height);
-        view.draw(paper, 0, 0, width, height - KEY, caption);
-        double x = 4;
-        for (Kind k : kinds) {
-            k.sample.draw(paper, x, height - KEY / 2);
-            paper.textCentred(x + 7.5, height - KEY / 2, k.word, Letter.SMALL);
-            x += 11.5 + Typeface.width(k.word, Letter.SMALL);
-        }
+        view.draw(paper, 0, 0, width, height - Key.HIGH, caption);
+        Key.row(paper, 4, height - Key.HIGH / 2, kinds.stream().map(k -> k.key).toList());
         return paper.drawing(caption);
-    }
-
-    private interface Sample {
-        void draw(Pencil paper, double x, double y);
     }
 
     /** What a form means. */
@@ -153,12 +142,10 @@ public final class LayoutDrawing {
                 .centre(x + 3, y, 1.4)),
         NOZZLE("nozzle", (p, x, y) -> p.fillCircle(x + 3, y, 1.3, Ink.PAPER).circle(x + 3, y, 1.3, Pen.THICK));
 
-        private final String word;
-        private final Sample sample;
+        private final Key key;
 
-        Kind(String word, Sample sample) {
-            this.word = word;
-            this.sample = sample;
+        Kind(String word, Key.Sample sample) {
+            key = new Key(word, sample);
         }
     }
 

@@ -54,7 +54,7 @@ public record Legend(
                 OptionalDouble.of(askedDeg),
                 "asked",
                 keys,
-                askedDeg < 1 ? 2 : 1);
+                2);
     }
 
     public Legend limitedAt(double value, String text) {

@@ -11,6 +11,11 @@ import shotwright.geom.Vec2;
 /** Finds where a note may stand: of places round its point the one where words and leader cover least of what is drawn. Paper millimetres. */
 final class NotePlaces {
     private static final double HIGH = 4.2;
+    /** Words keep this far from what is drawn. */
+    private static final double AIR = 1;
+
+    private static final double TIGHT = 0.5;
+
     private static final double[] FAR = {7, 11, 16, 23, 32};
     private static final int DIRECTIONS = 16;
     private static final int SPOTS = 12;
@@ -50,8 +55,11 @@ final class NotePlaces {
         double cost = sheet.contains(words) ? 0 : 100;
         for (Rectangle2D t : taken) cost += t.intersects(words) ? 50 : leader.intersects(t) ? 20 : 0;
         for (Line2D l : leaders) cost += l.intersects(words) ? 20 : l.intersectsLine(leader) ? 5 : 0;
+        Rectangle2D round = new Rectangle2D.Double(
+                words.getX() - AIR, words.getY() - AIR, words.getWidth() + 2 * AIR, words.getHeight() + 2 * AIR);
         for (Shape s : things) {
             if (s.intersects(words)) cost += s.contains(words) ? 1 : 4;
+            if (s.intersects(words) ? s.contains(words) && !s.contains(round) : s.intersects(round)) cost += TIGHT;
             if (!s.contains(point.x(), point.y())) cost += crossing(s, leader);
         }
         return cost;

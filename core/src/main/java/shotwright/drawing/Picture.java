@@ -18,7 +18,7 @@ import shotwright.mesh.TriMesh;
  * shadows. With callouts, scale and legend around it, it becomes a {@link Drawing} by {@link #drawing}.
  */
 public final class Picture {
-    private static final long MOST_FINE_PIXELS = 14_000_000;
+    private static final long MOST_FINE_PIXELS = 8_000_000;
 
     private final Scene scene;
     private final Projection projection;
@@ -78,25 +78,17 @@ public final class Picture {
 
     private void draw(Projection fine, List<Section> cuts) {
         Light light = new Light(fine);
-        List<Creases> creases = new ArrayList<>();
         ColourScale scale = bandedScale();
         if (scale != null) raster.mapped();
-        for (Body b : scene.bodies()) {
-            Creases c = new Creases(b.mesh());
-            creases.add(c);
-            facets(b, c, fine, light);
-        }
+        for (Body b : scene.bodies()) facets(b, fine, light);
         for (int i = 0; i < cuts.size(); i++) cap(scene.bodies().get(i), cuts.get(i), fine);
         if (scale != null) {
             bands = new Bands(raster, scale);
             bands.lines(0.7 * line, Ink.BLACK);
         }
         Outliner outliner = new Outliner(raster);
-        for (int i = 0; i < creases.size(); i++)
-            edges(
-                    scene.bodies().get(i).mesh(),
-                    creases.get(i),
-                    (p, q) -> outliner.edge(at(p, fine), at(q, fine), line, Ink.BLACK));
+        for (Body b : scene.bodies())
+            edges(b.mesh(), b.creases().sharp(), (p, q) -> outliner.edge(at(p, fine), at(q, fine), line, Ink.BLACK));
         outliner.outlines(2 * line, 1.3 * line, Ink.BLACK);
         for (Section s : cuts) border(s, fine, outliner);
     }
@@ -113,11 +105,13 @@ public final class Picture {
         return bands == null ? List.of() : bands.places(room, apart, most);
     }
 
-    private void facets(Body body, Creases creases, Projection fine, Light light) {
+    private void facets(Body body, Projection fine, Light light) {
         TriMesh mesh = body.mesh();
         Plane cut = scene.cut().orElse(null);
         FacetPaint paint = body.paint();
         boolean plain = paint instanceof FacetPaint.Plain;
+        float[] normals = body.creases().normals();
+        Vec3 toLight = light.direction();
         double[][] c = new double[3][5];
         double[] x = new double[mesh.vertexCount()], y = new double[x.length], z = new double[x.length];
         for (int v = 0; v < x.length; v++) {
@@ -135,7 +129,9 @@ public final class Picture {
             }
             boolean away = (c[1][0] - c[0][0]) * (c[2][1] - c[0][1]) - (c[2][0] - c[0][0]) * (c[1][1] - c[0][1]) > 0;
             for (int k = 0; k < 3; k++) {
-                double cosine = creases.along(f, k, light.direction()) * (away ? -1 : 1);
+                int n = 9 * f + 3 * k;
+                double along = normals[n] * toLight.x() + normals[n + 1] * toLight.y() + normals[n + 2] * toLight.z();
+                double cosine = away ? -along : along;
                 c[k][3] = plain ? Light.plain(cosine) : Light.mapped(cosine);
                 if (away) c[k][3] *= 0.85;
                 c[k][4] = paint instanceof FacetPaint.ByCorner b ? b.values()[3 * f + k] : Double.NaN;
@@ -218,11 +214,10 @@ public final class Picture {
         }
     }
 
-    private void edges(TriMesh mesh, Creases creases, EdgeInSpace edge) {
-        int[] sharp = creases.sharp();
+    private void edges(TriMesh mesh, int[] ends, EdgeInSpace edge) {
         Plane cut = scene.cut().orElse(null);
-        for (int i = 0; i < sharp.length; i += 2) {
-            Vec3 p = mesh.vertex(sharp[i]), q = mesh.vertex(sharp[i + 1]);
+        for (int i = 0; i < ends.length; i += 2) {
+            Vec3 p = mesh.vertex(ends[i]), q = mesh.vertex(ends[i + 1]);
             if (cut != null) {
                 double sp = cut.signedDistance(p), sq = cut.signedDistance(q);
                 if (sp > 0 && sq > 0) continue;
@@ -234,26 +229,38 @@ public final class Picture {
         }
     }
 
-    /** The parts of the sharp edges that are seen, as x₁ y₁ x₂ y₂ in millimetres along the view's right and up. */
+    /** The parts of sharp edges and round outlines that are seen, as x₁ y₁ x₂ y₂ in millimetres along the view's right and up. */
     static List<double[]> visibleEdges(Scene scene, int finePixels) {
         List<double[]> found = new ArrayList<>();
-        Picture p = render(scene, finePixels / 2, finePixels / 2, 4, 4, finePixels / 2.0 - 8, finePixels / 2.0 - 8, 1);
-        Projection fine = p.projection.finer(p.raster.fine);
+        Picture p = depths(scene, finePixels);
         Outliner outliner = new Outliner(p.raster);
+        Projection fit = p.projection;
+        EdgeInSpace edge = (from, to) -> {
+            double x1 = fit.right().dot(from), y1 = fit.pageUp().dot(from);
+            double x2 = fit.right().dot(to), y2 = fit.pageUp().dot(to);
+            outliner.seen(
+                    at(from, fit),
+                    at(to, fit),
+                    (s, t) -> found.add(
+                            new double[] {x1 + (x2 - x1) * s, y1 + (y2 - y1) * s, x1 + (x2 - x1) * t, y1 + (y2 - y1) * t
+                            }));
+        };
         for (Body b : scene.bodies()) {
-            p.edges(b.mesh(), new Creases(b.mesh()), (from, to) -> {
-                double[] a = at(from, fine), c = at(to, fine);
-                double x1 = fine.right().dot(from), y1 = fine.pageUp().dot(from);
-                double x2 = fine.right().dot(to), y2 = fine.pageUp().dot(to);
-                outliner.seen(
-                        a,
-                        c,
-                        (s, t) -> found.add(new double[] {
-                            x1 + (x2 - x1) * s, y1 + (y2 - y1) * s, x1 + (x2 - x1) * t, y1 + (y2 - y1) * t
-                        }));
-            });
+            p.edges(b.mesh(), b.creases().sharp(), edge);
+            p.edges(b.mesh(), b.creases().outlines(scene.view().toEye()), edge);
         }
         return found;
+    }
+
+    /** Only how near everything is, without colours: enough to tell what is seen. */
+    private static Picture depths(Scene scene, int pixels) {
+        List<Section> cuts = new ArrayList<>();
+        scene.cut().ifPresent(plane -> scene.bodies().forEach(b -> cuts.add(Section.of(b.mesh(), plane))));
+        Projection fit = Projection.fitted(scene, cuts, 4, 4, pixels - 8.0, pixels - 8.0);
+        Picture p = new Picture(scene, fit, new Raster(pixels, pixels, 1, scene.ground()), 1);
+        for (Body b : scene.bodies()) p.facets(b, fit, new Light(fit));
+        for (int i = 0; i < cuts.size(); i++) p.cap(scene.bodies().get(i), cuts.get(i), fit);
+        return p;
     }
 
     private interface EdgeInSpace {

@@ -135,9 +135,16 @@ final class PictureSheet {
         List<Placed> all = new ArrayList<>();
         for (Callout c : scene.callouts()) {
             Vec2 at = p.projection().onPicture(c.at()).times(1 / k);
+            if (c.foot() != null) beside(at, p.projection().onPicture(c.foot()).times(1 / k));
             all.add(new Placed(c.number(), c.target(), true, at, p.sees(c.at())));
         }
         margins(all, w, high, corner);
+    }
+
+    /** A chain line from a place beside the body to where it is nearest. */
+    private void beside(Vec2 at, Vec2 foot) {
+        paper.line(at.x(), at.y(), foot.x(), foot.y(), Pen.CENTRE.in(Ink.BLACK));
+        paper.circle(foot.x(), foot.y(), 0.4, Pen.THIN);
     }
 
     /** Shares words out to the two margins, the outermost first. */

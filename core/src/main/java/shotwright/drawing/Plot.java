@@ -104,7 +104,7 @@ public final class Plot {
 
     private Frame frame(double left, double top, double width, double height, double names) {
         double figures = y.ticks(5).stream()
-                .mapToDouble(t -> Typeface.width(y.figure(t), Letter.SMALL))
+                .mapToDouble(t -> Typeface.width(y.figure(t, 5), Letter.SMALL))
                 .max()
                 .orElse(5);
         double l = left + figures + 2.5, t = top + 7, r = left + width - (names > 0 ? names + 3 : 4);
@@ -127,16 +127,17 @@ public final class Plot {
         for (double t : y.ticks(5)) {
             double py = f.y(y, t);
             paper.line(f.left(), py, f.right(), py, new Pen(0.18, Ink.HAIR));
-            paper.text(f.left() - 1.5, py + 1, y.figure(t), Letter.SMALL.end());
+            paper.text(f.left() - 1.5, py + 1, y.figure(t, 5), Letter.SMALL.end());
         }
         paper.line(f.left(), f.bottom(), f.right(), f.bottom(), Pen.THIN);
         double last = -1e9;
-        for (double t : x.ticks((int) Math.max(2, (f.right() - f.left()) / 16))) {
-            double px = f.x(x, t), wide = Typeface.width(x.figure(t), Letter.SMALL);
+        int most = (int) Math.max(2, (f.right() - f.left()) / 16);
+        for (double t : x.ticks(most)) {
+            double px = f.x(x, t), wide = Typeface.width(x.figure(t, most), Letter.SMALL);
             if (x.logarithmic()) paper.line(px, f.top(), px, f.bottom(), new Pen(0.18, Ink.HAIR));
             paper.line(px, f.bottom(), px, f.bottom() + 1, Pen.THIN);
             if (px - wide / 2 < last + 1.5) continue;
-            paper.text(px, f.bottom() + 4.4, x.figure(t), Letter.SMALL.middle());
+            paper.text(px, f.bottom() + 4.4, x.figure(t, most), Letter.SMALL.middle());
             last = px + wide / 2;
         }
         paper.text(f.right(), f.bottom() + 9, x.title(), Letter.SMALL.end());

@@ -100,14 +100,26 @@ public final class PngFile {
                 g.setColor(new Color(t.letter().rgb()));
                 g.fill(letters(t));
             }
-            case Mark.Pixels p -> {
-                AffineTransform at = AffineTransform.getTranslateInstance(p.x(), p.y());
-                at.scale(
-                        p.width() / p.image().getWidth(), p.height() / p.image().getHeight());
-                g.drawImage(p.image(), at, null);
-            }
+            case Mark.Pixels p -> pixels(g, p);
             case Mark.Link k -> k.marks().forEach(m -> mark(g, m));
         }
+    }
+
+    /** A picture made for this fineness is copied pixel for pixel, so that it stays sharp; any other is scaled. */
+    private static void pixels(Graphics2D g, Mark.Pixels p) {
+        AffineTransform paper = g.getTransform(), at = AffineTransform.getTranslateInstance(p.x(), p.y());
+        int w = p.image().getWidth(), h = p.image().getHeight();
+        at.scale(p.width() / w, p.height() / h);
+        double wide = p.width() * paper.getScaleX(), high = p.height() * paper.getScaleY();
+        if (Math.abs(wide - w) > 1 || Math.abs(high - h) > 1) {
+            g.drawImage(p.image(), at, null);
+            return;
+        }
+        g.setTransform(new AffineTransform());
+        int x = (int) Math.round(p.x() * paper.getScaleX() + paper.getTranslateX());
+        int y = (int) Math.round(p.y() * paper.getScaleY() + paper.getTranslateY());
+        g.drawImage(p.image(), x, y, null);
+        g.setTransform(paper);
     }
 
     private static Shape letters(Mark.Text t) {

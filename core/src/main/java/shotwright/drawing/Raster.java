@@ -73,6 +73,8 @@ final class Raster {
             low = mid;
             mid = t;
         }
+        int first = Math.max(0, (int) Math.ceil(low[1] - 0.5)), end = Math.min(height, (int) Math.ceil(high[1] - 0.5));
+        if (first >= end) return;
         double[] gx = new double[3], gy = new double[3];
         for (int k = 0; k < 3; k++) {
             double u = b[2 + k] - a[2 + k], v = c[2 + k] - a[2 + k];
@@ -80,7 +82,6 @@ final class Raster {
             gy[k] = (v * (b[0] - a[0]) - u * (c[0] - a[0])) / area;
         }
         double least = Math.min(a[2], Math.min(b[2], c[2])), most = Math.max(a[2], Math.max(b[2], c[2]));
-        int first = Math.max(0, (int) Math.ceil(low[1] - 0.5)), end = Math.min(height, (int) Math.ceil(high[1] - 0.5));
         for (int j = first; j < end; j++) {
             double y = j + 0.5;
             double x1 = at(low, high, y), x2 = y < mid[1] ? at(low, mid, y) : at(mid, high, y);
@@ -93,9 +94,10 @@ final class Raster {
                 depth[p] = (float) z;
                 slopeX[p] = (float) gx[0];
                 slopeY[p] = (float) gy[0];
-                double shade = a[3] + gx[1] * dx + gy[1] * dy, v = a[4] + gx[2] * dx + gy[2] * dy;
+                double shade = a[3] + gx[1] * dx + gy[1] * dy;
+                float v = (float) (a[4] + gx[2] * dx + gy[2] * dy);
                 rgb[p] = colouring.rgb(i, j, shade, v);
-                if (value.length > 0) value[p] = (float) v;
+                if (value.length > 0) value[p] = v;
             }
         }
     }

@@ -10,9 +10,6 @@ import java.util.List;
 import shotwright.geom.Plane;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
-import shotwright.mesh.Shadow;
-import shotwright.mesh.TriMesh;
-import shotwright.progress.Progress;
 import shotwright.region.Region;
 
 /**
@@ -31,6 +28,7 @@ public final class TechnicalView {
     private static final double LEVEL = 7.5;
     private static final double HATCH_PITCH = 2.25;
     private static final int EDGE_PIXELS = 1600;
+    private static final Pen SEEN = new Pen(0.25, Ink.BLACK);
 
     private final List<Layer> layers = new ArrayList<>();
     private final List<Size> sizes = new ArrayList<>();
@@ -51,28 +49,24 @@ public final class TechnicalView {
 
     private record Balloon(String number, Vec2 at, String target) {}
 
-    /** The outline of a part and the sharp edges that are seen, from a view. */
-    public static TechnicalView outline(TriMesh mesh, View view) {
+    /** The outline of a body as its shadow has it, in the view's millimetres, and the edges that are seen. */
+    public static TechnicalView outline(Body body, Region shadow, View view) {
         TechnicalView v = new TechnicalView();
-        Vec3 right = view.right(), up = view.pageUp(), eye = view.toEye();
-        double[] flat = new double[3 * mesh.vertexCount()];
-        for (int i = 0; i < mesh.vertexCount(); i++) {
-            Vec3 p = mesh.vertex(i);
-            flat[3 * i] = right.dot(p);
-            flat[3 * i + 1] = up.dot(p);
-            flat[3 * i + 2] = eye.dot(p);
-        }
-        Region shadow =
-                Shadow.of(new TriMesh(flat, mesh.copyTri()), Progress.SILENT).region();
-        v.lines(Picture.visibleEdges(Scene.of(Body.part(mesh)).from(view), EDGE_PIXELS), new Pen(0.25, Ink.BLACK));
+        v.lines(Picture.visibleEdges(Scene.of(body).from(view), EDGE_PIXELS), SEEN);
         return v.area(shadow, -1, Texture.NONE, Pen.THICK);
     }
 
     /** Cut faces of bodies by one plane, with what is seen behind it. The plane's normal points to the eye. */
     public static TechnicalView section(List<Body> bodies, Plane plane) {
+        return section(bodies, plane, Region.EMPTY, -1);
+    }
+
+    /** The same with an area of the cut, in the plane's x and y, filled behind the cut faces and in front of what is seen. */
+    public static TechnicalView section(List<Body> bodies, Plane plane, Region filled, int rgb) {
         TechnicalView v = new TechnicalView();
         Scene scene = Scene.of(bodies.toArray(Body[]::new)).from(facing(plane)).cutBy(plane);
-        v.lines(Picture.visibleEdges(scene, EDGE_PIXELS), new Pen(0.25, Ink.BLACK));
+        v.lines(Picture.visibleEdges(scene, EDGE_PIXELS), SEEN);
+        v.area(filled, rgb, Texture.NONE, Pen.THIN);
         for (Body b : bodies) {
             Region r = Section.of(b.mesh(), plane).region();
             v.area(r, b.cutRgb() == Ink.PAPER ? -1 : b.cutRgb(), b.cutTexture(), Pen.THICK);
@@ -81,8 +75,8 @@ public final class TechnicalView {
     }
 
     /** One body cut, hatched as a body alone is. */
-    public static TechnicalView section(TriMesh mesh, Plane plane) {
-        return section(List.of(new Body(mesh, FacetPaint.of(Material.PLASTIC), Ink.PAPER, Texture.HATCH_A)), plane);
+    public static TechnicalView section(Creases creases, Plane plane) {
+        return section(List.of(new Body(creases, FacetPaint.of(Material.PLASTIC), Ink.PAPER, Texture.HATCH_A)), plane);
     }
 
     /** The view whose eye looks straight at a plane, upright as in {@link Section}. */

@@ -122,7 +122,7 @@ final class ChartPictures {
                 .curve("", n, each);
         double last = 0;
         for (int i = 0; i < n.length; i++) {
-            boolean room = n[i] > 1.9 * last && n[i] < 0.8 * n[n.length - 1] || i == 0;
+            boolean room = n[i] > 1.9 * last && n[i] < 0.45 * n[n.length - 1] || i == 0 || i == n.length - 1;
             plot.point(n[i], each[i], room ? Numbers.figures(each[i], 3) : "", false);
             if (room) last = n[i];
         }

@@ -9,30 +9,49 @@ import shotwright.mesh.TriMesh;
  * are halved, and an edge is halved for both its facets, so the surface stays the same and stays closed.
  */
 final class FineMesh {
-    private static final int MOST_ROUNDS = 12;
+    private static final int MOST_ROUNDS = 24;
 
     private FineMesh() {}
 
-    /** The mesh with edges of at most this length, mm. */
-    static TriMesh of(TriMesh mesh, double longestMm) {
+    /**
+     * Cuts the longest edges first, so that a mesh that may not become much finer is still cut evenly.
+     *
+     * @param longestMm no edge is left longer than this, mm, as far as the number of facets allows
+     * @param mostFacets a round that would make more than this is left out, and cutting ends
+     */
+    static Edges of(Edges mesh, double longestMm, int mostFacets) {
         if (!(longestMm > 0))
             throw new IllegalArgumentException("longest edge: " + longestMm + " mm is not above zero");
-        TriMesh fine = mesh;
+        double limit = longest(mesh) / 2;
+        Edges fine = mesh;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            TriMesh next = halved(fine, longestMm);
-            if (next == fine) break;
-            fine = next;
+            double now = Math.max(limit, longestMm);
+            int[] middle = new int[fine.count()];
+            int more = middles(fine, now, middle);
+            if (fine.mesh().facetCount() + 2L * more > mostFacets) break;
+            if (more > 0) fine = Edges.of(halved(fine, middle, more));
+            else if (now == longestMm) break;
+            limit = now / 2;
         }
         return fine;
     }
 
-    private static TriMesh halved(TriMesh mesh, double longest) {
-        Edges edges = Edges.of(mesh);
-        int[] middle = new int[edges.count()];
-        int vertices = mesh.vertexCount(), more = 0;
-        for (int e = 0; e < middle.length; e++) middle[e] = edges.length(e) > longest ? vertices + more++ : Edges.NONE;
-        if (more == 0) return mesh;
-        double[] xyz = Arrays.copyOf(mesh.copyXyz(), 3 * (vertices + more));
+    private static double longest(Edges edges) {
+        double longest = 0;
+        for (int e = 0; e < edges.count(); e++) longest = Math.max(longest, edges.length(e));
+        return longest;
+    }
+
+    /** Numbers the vertices in the middle of the edges longer than a limit; gives how many. */
+    private static int middles(Edges edges, double limit, int[] middle) {
+        int vertices = edges.mesh().vertexCount(), more = 0;
+        for (int e = 0; e < middle.length; e++) middle[e] = edges.length(e) > limit ? vertices + more++ : Edges.NONE;
+        return more;
+    }
+
+    private static TriMesh halved(Edges edges, int[] middle, int more) {
+        TriMesh mesh = edges.mesh();
+        double[] xyz = Arrays.copyOf(mesh.copyXyz(), 3 * (mesh.vertexCount() + more));
         for (int e = 0; e < middle.length; e++) {
             if (middle[e] == Edges.NONE) continue;
             var p = edges.midpoint(e);

@@ -59,7 +59,7 @@ public final class Pictures {
         if (review != null) new ReviewPictures(review, job.inch()).add(drawings);
         if (review != null && layout != null) {
             LayoutPictures.add(drawings, layout, review.pulled(), job.inch());
-            if (mold != null) MoldPictures.add(drawings, mold, layout, review.pulled(), job.inch());
+            if (mold != null) new MoldPictures(mold).add(drawings, layout, review.pulled(), job.inch());
         }
         ChartPictures.add(drawings, job);
         return drawings;

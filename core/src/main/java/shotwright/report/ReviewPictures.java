@@ -16,6 +16,7 @@ import shotwright.drawing.Body;
 import shotwright.drawing.Callout;
 import shotwright.drawing.ColourMap;
 import shotwright.drawing.ColourScale;
+import shotwright.drawing.Creases;
 import shotwright.drawing.DraftBars;
 import shotwright.drawing.Drawing;
 import shotwright.drawing.FacetPaint;
@@ -25,7 +26,6 @@ import shotwright.drawing.Pencil;
 import shotwright.drawing.Picture;
 import shotwright.drawing.Scene;
 import shotwright.drawing.TechnicalView;
-import shotwright.drawing.Texture;
 import shotwright.drawing.View;
 import shotwright.finding.Finding;
 import shotwright.geom.Box3;
@@ -48,18 +48,20 @@ final class ReviewPictures {
     private static final int MOST_ROWS = 16;
     private static final int MOST_BANDS = 8;
     private static final int MOST_TRIED = 200;
+    /** From this share of the part's diagonal on a place lies beside it. */
+    private static final double BESIDE = 0.02;
+
     static final View FROM_A = View.first().named("from half A");
     static final View FROM_B = View.underneath().named("from half B");
-    /** Above this many facets inner edges of an outline are left out. */
-    private static final int FINE = 60_000;
-
     private final ReviewResult review;
     private final boolean inch;
+    private final Creases part;
     private @Nullable WallMap walls;
 
     ReviewPictures(ReviewResult review, boolean inch) {
         this.review = review;
         this.inch = inch;
+        part = Creases.of(review.pulled().turned().edges());
     }
 
     void add(Map<String, Pictures.Draws> to) {
@@ -87,8 +89,9 @@ final class ReviewPictures {
         int more = without(review).size();
         String caption = view.name()
                 + (hidden(circles) ? "; dashed: hidden from both sides" : "")
+                + (circles.stream().anyMatch(c -> c.foot() != null) ? "; chain line: beside the part" : "")
                 + (more > 0 ? "; " + FirstAnswerPage.count(more, "more finding") + " in the summary" : "");
-        return scene(Body.part(review.pulled().mesh()), view, circles).captioned(caption);
+        return scene(Body.part(part), view, circles).captioned(caption);
     }
 
     private Scene scene(Body body, View view, List<Callout> circles) {
@@ -122,9 +125,16 @@ final class ReviewPictures {
             Vec3 at = review.findings().get(n - 1).atMm();
             if (at == null) continue;
             Vec3 place = review.pulled().toPulled().apply(at);
-            if (faces(place, view) || view.equals(FROM_A) && !faces(place, FROM_B)) all.add(new Callout(n, place));
+            if (faces(place, view) || view.equals(FROM_A) && !faces(place, FROM_B)) all.add(circle(n, place));
         }
         return all;
+    }
+
+    /** A place beside the part gets a chain line to the part. */
+    private Callout circle(int number, Vec3 place) {
+        Bvh.Hit near = review.pulled().tree().nearest(place, Double.POSITIVE_INFINITY);
+        double far = BESIDE * review.pulled().mesh().box().diagonal();
+        return near == null || near.t() < far ? new Callout(number, place) : new Callout(number, place, near.point());
     }
 
     private boolean hidden(List<Callout> circles) {
@@ -159,7 +169,7 @@ final class ReviewPictures {
         for (Undercut u : review.undercuts()) for (int f : u.facets()) undercut[f] = true;
         double legend = usual > 0 ? usual : 1;
         FacetPaint paint = FacetPaint.draft(has, asked, f -> undercut[f], legend);
-        return scene(Body.part(mesh, paint), view, wallCircles(view)).with(Legend.draft(legend));
+        return scene(Body.part(part, paint), view, wallCircles(view)).with(Legend.draft(legend));
     }
 
     /** Numbers of the findings about draft and undercuts, each where most of its faces is seen. */
@@ -194,12 +204,18 @@ final class ReviewPictures {
         return DraftBars.drawing(rows, WIDE, inch ? LengthUnit.IN : LengthUnit.MM);
     }
 
-    /** Wall in bands between round values, each band with its wall written on it. */
+    /** Wall as it is written, in bands between round values, each band with its wall written on it. */
     Scene wall(View view) {
         if (walls == null)
-            walls = WallMap.of(review.pulled().tree(), review.wall().samples());
+            walls = WallMap.of(
+                    review.pulled().turned().edges(),
+                    review.pulled().tree(),
+                    review.wall().samples());
         double unit = inch ? LengthUnit.IN.mm() : 1;
-        double[] shown = Arrays.stream(walls.cornersMm()).map(mm -> mm / unit).toArray();
+        double figure = inch ? 1000 : 100;
+        double[] shown = Arrays.stream(walls.cornersMm())
+                .map(mm -> Math.rint(mm / unit * figure) / figure)
+                .toArray();
         ColourScale scale = ColourScale.rounded(
                 ColourMap.THICKNESS, review.wall().minMm() / unit, review.wall().maxMm() / unit, MOST_BANDS);
         Legend legend = Legend.of(
@@ -209,7 +225,7 @@ final class ReviewPictures {
                 scale.limits().toArray(Double[]::new));
         double middle = review.wall().medianMm() / unit;
         if (middle > scale.from() && middle < scale.to()) legend = legend.limitedAt(middle, "middle");
-        return scene(Body.part(walls.mesh(), new FacetPaint.ByCorner(shown, scale)), view, List.of())
+        return scene(Body.part(walls.surface(), new FacetPaint.ByCorner(shown, scale)), view, List.of())
                 .with(legend)
                 .captioned(view.name() + "; the end bands hold all that is thinner or thicker");
     }
@@ -218,10 +234,9 @@ final class ReviewPictures {
         TriMesh mesh = review.pulled().mesh();
         Box3 box = mesh.box();
         double y = box.centre().y() + 1e-4 * box.size().y();
-        TechnicalView cut = TechnicalView.section(mesh, new Plane(new Vec3(0, -1, 0), -y));
-        TechnicalView outline = mesh.facetCount() > FINE
-                ? new TechnicalView().area(review.pulled().shadow(), -1, Texture.NONE, Pen.THICK)
-                : TechnicalView.outline(mesh, View.fromA());
+        TechnicalView cut = TechnicalView.section(part, new Plane(new Vec3(0, -1, 0), -y));
+        TechnicalView outline =
+                TechnicalView.outline(Body.part(part), review.pulled().shadow(), View.fromA());
         outline.row(List.of(new Vec2(box.min().x(), y), new Vec2(box.max().x(), y)), Pen.CUT);
         Numbers show = inch ? Numbers.inch() : Numbers.metric();
         Pencil paper = Pencil.on(WIDE, HIGH);

@@ -3,9 +3,11 @@ package shotwright.report;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import shotwright.drawing.Creases;
 import shotwright.geom.Box3;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Bvh;
+import shotwright.mesh.Edges;
 import shotwright.mesh.Probe;
 import shotwright.mesh.TriMesh;
 import shotwright.mesh.WallThickness;
@@ -16,22 +18,35 @@ import shotwright.mesh.WallThickness;
  * when its shadow along the wall's normal falls there and it comes as near to the surface as a ball that touches it. Balls pinned in an
  * outside corner do not count, so an edge has the wall beside it.
  *
- * @param mesh the part's surface cut fine, so that values do not run across long facets
+ * @param surface the part's surface cut fine, so that values do not run across long facets
  * @param cornersMm wall at {@code [3 · facet + corner]}; NaN where nothing was measured
  */
-record WallMap(TriMesh mesh, double[] cornersMm) {
+record WallMap(Creases surface, double[] cornersMm) {
     /** About so many facets at least are painted. */
     private static final int FACETS = 60_000;
     /** A facet of halved edges has about this share of the square over the longest edge. */
     private static final double SHARE = 0.22;
 
+    /** At most so many facets are added: what stands closer than a few pixels is not seen. */
+    private static final int MOST_ADDED = 150_000;
+
     static WallMap of(Bvh tree, WallThickness walls) {
-        TriMesh part = tree.mesh();
+        return of(Edges.of(tree.mesh()), tree, walls);
+    }
+
+    /** With the edge table of the tree's mesh. */
+    static WallMap of(Edges part, Bvh tree, WallThickness walls) {
+        TriMesh mesh = part.mesh();
         double area = 0;
-        for (int f = 0; f < part.facetCount(); f++) area += part.area(f);
+        for (int f = 0; f < mesh.facetCount(); f++) area += mesh.area(f);
         double longest = Math.sqrt(area / (SHARE * FACETS));
-        TriMesh fine = FineMesh.of(part, longest);
-        return new WallMap(fine, new Painter(fine, tree, walls, longest).corners());
+        Edges fine = FineMesh.of(part, longest, mesh.facetCount() + MOST_ADDED);
+        return new WallMap(Creases.of(fine), new Painter(fine.mesh(), tree, walls, area, longest).corners());
+    }
+
+    /** The surface that is painted. */
+    TriMesh mesh() {
+        return surface.mesh();
     }
 
     /** Puts the balls on the surface, largest first; the first that holds a place decides. */
@@ -46,6 +61,12 @@ record WallMap(TriMesh mesh, double[] cornersMm) {
         private static final double MOVED = 0.25;
         /** Cosine of how far the place it meets then may lie off straight ahead: walls that close at up to 70° are walls. */
         private static final double AHEAD = 0.34;
+        /** Borders are ragged by the distance of the samples; smoothing over it takes rounds as its square counted in facets. */
+        private static final double ROUNDS = 2;
+
+        private static final int MOST_ROUNDS = 24;
+
+        private static final double FAR_THINNER = 0.7;
         /** Cosine up to which two normals at a vertex are one face. */
         private static final double ALIKE = 0.95;
 
@@ -53,6 +74,7 @@ record WallMap(TriMesh mesh, double[] cornersMm) {
         private final Bvh tree;
         private final Probe probe = new Probe();
         private final WallThickness walls;
+        private final double areaMm2;
         private final double longestMm;
         private final int[] placeOf;
         private int[] vertex;
@@ -60,10 +82,11 @@ record WallMap(TriMesh mesh, double[] cornersMm) {
         private double[] value;
         private int count;
 
-        Painter(TriMesh mesh, Bvh tree, WallThickness walls, double longestMm) {
+        Painter(TriMesh mesh, Bvh tree, WallThickness walls, double areaMm2, double longestMm) {
             this.mesh = mesh;
             this.tree = tree;
             this.walls = walls;
+            this.areaMm2 = areaMm2;
             this.longestMm = longestMm;
             placeOf = new int[3 * mesh.facetCount()];
             vertex = new int[mesh.vertexCount() + 16];
@@ -124,6 +147,7 @@ record WallMap(TriMesh mesh, double[] cornersMm) {
                 grow((int) Math.ceil(2 * middle / longestMm));
                 for (int p = 0; p < count; p++) if (Double.isNaN(value[p])) value[p] = nearest(p, balls);
             }
+            smooth();
             double[] corners = new double[placeOf.length];
             for (int i = 0; i < corners.length; i++) corners[i] = value[placeOf[i]];
             return corners;
@@ -150,6 +174,43 @@ record WallMap(TriMesh mesh, double[] cornersMm) {
                         double v = before[placeOf[k]];
                         if (!Double.isNaN(v) && !(value[p] >= v)) value[p] = v;
                     }
+                }
+            }
+        }
+
+        /**
+         * Each place takes the middle one of the values round it on its face, a few times over: borders between walls become smooth, specks
+         * go, and a step stays a step. What is far thinner than its surroundings stays, however small.
+         */
+        private void smooth() {
+            double apart = Math.sqrt(areaMm2 / walls.count()) / longestMm;
+            int rounds = (int) Math.clamp(Math.ceil(ROUNDS * apart * apart), 1, MOST_ROUNDS);
+            int[] start = new int[count + 1];
+            for (int p : placeOf) start[p + 1] += 2;
+            for (int p = 0; p < count; p++) start[p + 1] += start[p];
+            int[] next = Arrays.copyOf(start, count), round = new int[start[count]];
+            for (int i = 0; i < placeOf.length; i++) {
+                int f = i - i % 3, p = placeOf[i];
+                round[next[p]++] = placeOf[f + (i - f + 1) % 3];
+                round[next[p]++] = placeOf[f + (i - f + 2) % 3];
+            }
+            double[] own = new double[64];
+            for (int time = 0; time < rounds; time++) {
+                double[] before = value.clone();
+                for (int p = 0; p < count; p++) {
+                    int n = 0;
+                    boolean differ = false;
+                    for (int i = start[p]; i < start[p + 1] && n < own.length; i++) {
+                        double v = before[round[i]];
+                        if (Double.isNaN(v)) continue;
+                        differ |= v != before[p];
+                        own[n++] = v;
+                    }
+                    if (!differ) continue;
+                    Arrays.sort(own, 0, n);
+                    double low = own[(n - 1) / 2], high = own[n / 2];
+                    if (before[p] < low && before[p] > FAR_THINNER * low) value[p] = low;
+                    if (before[p] > high) value[p] = high;
                 }
             }
         }

@@ -11,7 +11,9 @@ import shotwright.demo.PlainCap;
 import shotwright.demo.TensionKnob;
 import shotwright.geom.Plane;
 import shotwright.geom.Vec3;
+import shotwright.mesh.Shadow;
 import shotwright.mesh.TriMesh;
+import shotwright.progress.Progress;
 
 class PictureTest {
     private static final Scene CAP = Scene.of(Body.part(PlainCap.mesh()));
@@ -85,7 +87,8 @@ class PictureTest {
     @Test
     void outlineIsTheShadow() {
         TriMesh knob = TensionKnob.mesh();
-        TechnicalView v = TechnicalView.outline(knob, View.fromA());
+        TechnicalView v = TechnicalView.outline(
+                Body.part(knob), Shadow.of(knob, Progress.SILENT).region(), View.fromA());
         assertThat(v.high().x() - v.low().x()).isCloseTo(35, within(1e-3));
         Drawing d = v.overall().drawing("from above", 90, 80);
         assertThat(SvgFile.text(d)).contains(">35.0<", ">31.8<", ">from above<");

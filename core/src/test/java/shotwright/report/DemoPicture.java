@@ -36,12 +36,13 @@ final class DemoPicture {
                         Progress.SILENT);
         var review = Objects.requireNonNull(job.review());
         var mold = Objects.requireNonNull(job.mold());
+        MoldPictures halves = new MoldPictures(mold);
         ReviewPictures pictures = new ReviewPictures(review, false);
         List<Scene> scenes = List.of(
                 pictures.shaded(ReviewPictures.FROM_B),
                 pictures.draft(ReviewPictures.FROM_B),
-                MoldPictures.halfA(mold),
-                MoldPictures.halfB(mold));
+                halves.halfA(),
+                halves.halfB());
         Path file = Path.of("docs/pictures/demo.png");
         Files.createDirectories(file.getParent());
         Files.write(file, PngFile.bytes(twoByTwo(scenes), DPI));

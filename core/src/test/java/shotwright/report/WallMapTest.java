@@ -36,8 +36,8 @@ class WallMapTest {
     /** Cutting keeps surface and closure; 2 · (40 · 30) + 30 · (4 + 2 + 2) + 2 · (20 · 4 + 20 · 2) mm². */
     @Test
     void cuttingFineKeepsTheSurface() {
-        TriMesh fine = FineMesh.of(plate, 0.8);
-        Edges edges = Edges.of(fine);
+        Edges edges = FineMesh.of(Edges.of(plate), 0.8, Integer.MAX_VALUE);
+        TriMesh fine = edges.mesh();
         double longest = 0, area = 0;
         for (int e = 0; e < edges.count(); e++) longest = Math.max(longest, edges.length(e));
         for (int f = 0; f < fine.facetCount(); f++) area += fine.area(f);
@@ -45,7 +45,8 @@ class WallMapTest {
         assertThat(edges.isClosed()).isTrue();
         assertThat(edges.nonManifold()).isEmpty();
         assertThat(area).isCloseTo(2 * 1200 + 30 * 8 + 2 * 120, within(1e-6));
-        assertThatThrownBy(() -> FineMesh.of(plate, 0)).hasMessageContaining("longest edge");
+        assertThatThrownBy(() -> FineMesh.of(Edges.of(plate), 0, Integer.MAX_VALUE))
+                .hasMessageContaining("longest edge");
     }
 
     /**
@@ -79,7 +80,7 @@ class WallMapTest {
     void aPixelHasTheColourOfTheBandOfItsWall() {
         ColourScale scale =
                 new ColourScale(ColourMap.THICKNESS, java.util.List.of(1.25, 4.25), java.util.List.of(0.0, 1.0), 6);
-        Scene scene = Scene.of(Body.part(map.mesh(), new FacetPaint.ByCorner(map.cornersMm(), scale)))
+        Scene scene = Scene.of(Body.part(map.surface(), new FacetPaint.ByCorner(map.cornersMm(), scale)))
                 .from(View.fromA());
         BufferedImage image = Picture.pixels(scene, 440, 340);
         double pixelsPerMm = (440 - 2 * 0.04 * 340) / 40;
