@@ -9,7 +9,6 @@ import shotwright.brep.ExactFailure;
 import shotwright.brep.ExactShapes;
 import shotwright.brep.Outline;
 import shotwright.brep.Solid;
-import shotwright.brep.SolidCheck;
 import shotwright.finding.Finding;
 import shotwright.geom.Box3;
 import shotwright.geom.Transform;
@@ -19,6 +18,7 @@ import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
 import shotwright.mesh.TriMesh;
 import shotwright.mold.ConvexTool;
+import shotwright.mold.MoldHalf;
 import shotwright.mold.MoldResult;
 import shotwright.mold.RoundShape;
 import shotwright.mold.Tools;
@@ -214,9 +214,10 @@ public final class ExactHalves {
         }
         Solid cut = solids.isEmpty() ? bare : largest(x.cut(List.of(bare), solids));
         double volume = x.measure(cut).volumeMm3();
-        double meshMm3 = (half == Half.A ? mesh.a() : mesh.b()).volumeMm3();
-        SolidCheck check = x.check(cut);
-        return new ExactHalf(half, check, volume, volume + flats - meshMm3, x.writeStep("half " + half, List.of(cut)));
+        MoldHalf same = half == Half.A ? mesh.a() : mesh.b();
+        String name = "half " + half + (same.canOpen() ? "" : ", CANNOT OPEN");
+        return new ExactHalf(
+                half, x.check(cut), volume, volume + flats - same.volumeMm3(), x.writeStep(name, List.of(cut)));
     }
 
     /** What keeps the halves from being delivered, in sentences. */
