@@ -84,9 +84,9 @@ class ExactHalvesTest {
         assertThat(m.findings()).isEmpty();
         sound(m);
         double shrunk = volume
-                * (1 + layout.shrinkX())
-                * (1 + layout.shrinkY())
-                * (1 + layout.shrinkZ())
+                / (1 - layout.shrinkX())
+                / (1 - layout.shrinkY())
+                / (1 - layout.shrinkZ())
                 * layout.cavities().size();
         double block = layout.block().widthMm()
                 * layout.block().heightMm()
