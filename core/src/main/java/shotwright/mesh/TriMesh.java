@@ -1,6 +1,7 @@
 package shotwright.mesh;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import shotwright.geom.Box3;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
@@ -12,6 +13,8 @@ import shotwright.geom.Vec3;
 public final class TriMesh {
     private final double[] xyz;
     private final int[] tri;
+    /** Worked out when first asked for; two threads may both do so, with the same outcome. */
+    private @Nullable Box3 box;
 
     /** Takes the arrays over; the caller must not touch them afterwards. */
     public TriMesh(double[] xyz, int[] tri) {
@@ -100,6 +103,12 @@ public final class TriMesh {
 
     /** The box around all vertices; an empty mesh is refused. */
     public Box3 box() {
+        Box3 known = box;
+        if (known == null) box = known = boxOfCorners();
+        return known;
+    }
+
+    private Box3 boxOfCorners() {
         if (xyz.length == 0) throw new IllegalArgumentException("mesh: has no vertices");
         double[] lo = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         double[] hi = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
