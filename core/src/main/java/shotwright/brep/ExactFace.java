@@ -36,7 +36,7 @@ public record ExactFace(
     }
 
     /** Numbers the engine sends for each face. */
-    static final int NUMBERS = 17;
+    static final int NUMBERS = 14;
 
     static ExactFace of(double[] all, int face) {
         int i = NUMBERS * face;

@@ -74,6 +74,16 @@ public record Transform(Vec3 a, Vec3 b, Vec3 c, Vec3 shift) {
         return f.a.times(r.x()).plus(f.b.times(r.y())).plus(f.c.times(r.z()));
     }
 
+    /** Does it stretch alike in every direction? Its rows then stand at right angles and are of one length. */
+    public boolean isEven() {
+        double square = a.dot(a), noise = 1e-9 * square;
+        return Math.abs(b.dot(b) - square) < noise
+                && Math.abs(c.dot(c) - square) < noise
+                && Math.abs(a.dot(b)) < noise
+                && Math.abs(b.dot(c)) < noise
+                && Math.abs(c.dot(a)) < noise;
+    }
+
     /** Determinant of the matrix: the volume factor; below zero for a mirror. */
     public double determinant() {
         return a.dot(b.cross(c));

@@ -67,6 +67,8 @@ function wire(path) {
   return make.Wire();
 }
 
+/** Numbers sent for each face. */
+const FACE = 14;
 const KINDS = {
   GeomAbs_Plane: 0, GeomAbs_Cylinder: 1, GeomAbs_Cone: 2, GeomAbs_Sphere: 3, GeomAbs_Torus: 4,
 };
@@ -80,11 +82,11 @@ function ring(s, v) {
   return { centre, radius: Math.hypot(...a), axis: n.map(x => x / l) };
 }
 
-/** Kind, orientation, area, then radius, second radius or half angle, a point of the axis and its direction. */
+/** Kind, orientation, area, radius, second radius or half angle, a point of the axis, its direction, centre of area. */
 function face(f) {
   const s = new oc.BRepAdaptor_Surface(f, true), props = new oc.GProp_GProps();
   oc.BRepGProp.SurfaceProperties(f, props, 1e-4, false);
-  const row = new Float64Array(17), kind = KINDS[s.GetType()] ?? 5;
+  const row = new Float64Array(FACE), kind = KINDS[s.GetType()] ?? 5;
   row.set([kind, f.Orientation() === 'TopAbs_REVERSED' ? -1 : 1, props.Mass()]);
   row.set(xyz(props.CentreOfMass()), 11);
   let axis = null;
@@ -177,10 +179,10 @@ const operations = {
     analyzer.delete();
     return [out];
   },
-  /** 17 numbers a face, see face(). */
+  /** See face(). */
   faces(number) {
-    const all = facesOf(shape(number)), out = new Float64Array(17 * all.length);
-    all.forEach((f, i) => out.set(face(f), 17 * i));
+    const all = facesOf(shape(number)), out = new Float64Array(FACE * all.length);
+    all.forEach((f, i) => out.set(face(f), FACE * i));
     return [out];
   },
   /** Corners, normals, corner numbers, and for each face its first index, count of indices. */

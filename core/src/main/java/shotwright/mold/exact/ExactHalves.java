@@ -35,14 +35,16 @@ public final class ExactHalves {
     public static final double BALANCE = 1e-6;
 
     /** More of a piece in the other half than this share of the part, and the parting does not run level through it. */
-    private static final double MOST_OTHER = 0.01;
+    private static final double MOST_OTHER = 1e-3;
+
+    /** Largest difference from the mesh half that is delivered, of one part; chords of the mesh alone make a thousandth. */
+    private static final double FROM_MESH = 5e-3;
 
     private static final double AROUND_MM = 5;
 
     private final ExactShapes x;
     private final LayoutResult layout;
     private final MoldResult mesh;
-    private final List<Finding> findings = new ArrayList<>();
 
     private ExactHalves(ExactShapes x, LayoutResult layout, MoldResult mesh) {
         this.x = x;
@@ -63,8 +65,7 @@ public final class ExactHalves {
             ExactEngine engine, byte[] step, PulledPart part, LayoutResult layout, MoldResult mesh, Progress progress) {
         ExactBody exact = part.part().exact();
         if (exact == null) throw new IllegalArgumentException("part: it has no exact faces");
-        double[] share = {0};
-        Progress watch = (doing, s) -> progress.at("making the halves as exact solids", share[0]);
+        Progress watch = (doing, s) -> progress.at("making the halves as exact solids", 0);
         try (ExactShapes x = new ExactShapes(engine, watch)) {
             return new ExactHalves(x, layout, mesh).make(step, exact.solid(), part);
         } catch (ExactFailure e) {
@@ -84,7 +85,7 @@ public final class ExactHalves {
         List<Solid> parts = new ArrayList<>();
         for (var cavity : layout.cavities()) {
             Transform t = pulled.toPulled().then(cavity.place());
-            if (!isEven(t))
+            if (!t.isEven())
                 return ExactMold.none(
                         new byte[0],
                         missing(
@@ -97,7 +98,9 @@ public final class ExactHalves {
         Labels labels = new Labels(
                 mesh,
                 meshes(pulled).stream().map(TriMesh::box).reduce(Box3::join).orElseThrow());
-        for (Solid piece : pieces(parts)) {
+        List<Double> levels = Levels.of(mesh);
+        double stepMm = levels.stream().mapToDouble(Math::abs).max().orElse(0);
+        for (Solid piece : pieces(parts, levels)) {
             Labels.Label l = labels.of(x, piece);
             if (l.otherMm3() > MOST_OTHER * pulled.part().mass().volumeMm3())
                 return ExactMold.none(
@@ -107,13 +110,8 @@ public final class ExactHalves {
                                         + " and level shut-offs are cut exactly."));
             (l.inA() ? a : b).add(piece);
         }
-        List<ConvexTool> tools = Tools.of(layout, 0, meshes(pulled));
+        List<ConvexTool> tools = Tools.of(layout, stepMm, meshes(pulled));
         return finished(partStep, parts, joined(a), joined(b), tools);
-    }
-
-    private static boolean isEven(Transform t) {
-        double a = t.a().length(), b = t.b().length(), c = t.c().length();
-        return Math.abs(a - b) < 1e-9 && Math.abs(a - c) < 1e-9;
     }
 
     private List<TriMesh> meshes(PulledPart pulled) {
@@ -130,9 +128,8 @@ public final class ExactHalves {
     }
 
     /** The metal around the parts, parted at every height at which the halves meet flat. */
-    private List<Solid> pieces(List<Solid> parts) throws ExactFailure {
+    private List<Solid> pieces(List<Solid> parts, List<Double> levels) throws ExactFailure {
         Box3 block = block();
-        List<Double> levels = Levels.of(mesh);
         List<Solid> metal = x.cut(List.of(x.block(block)), parts), split = x.split(metal, plates(block, levels));
         // where a plate meets faces of the part awkwardly pieces get lost; slabs taken out one by one keep them
         return Math.abs(volume(split) / volume(metal) - 1) < BALANCE ? split : slabs(metal, block, levels);
@@ -199,8 +196,7 @@ public final class ExactHalves {
         double cut = before - halfA.volumeMm3() - halfB.volumeMm3();
         ExactMold made = new ExactMold(halfA, halfB, partStep, balance, cut, List.of());
         List<String> wrong = wrong(made, partsMm3 / parts.size());
-        if (!wrong.isEmpty()) return ExactMold.none(partStep, missing(String.join(" ", wrong)));
-        return new ExactMold(halfA, halfB, partStep, balance, cut, findings);
+        return wrong.isEmpty() ? made : ExactMold.none(partStep, missing(String.join(" ", wrong)));
     }
 
     private ExactHalf half(Half half, Solid bare, List<ConvexTool> tools) throws ExactFailure {
@@ -234,7 +230,7 @@ public final class ExactHalves {
                         h.check().solids(),
                         h.check().openEdges(),
                         h.check().valid() ? "" : ", faces that do not meet"));
-            if (Math.abs(h.overMeshMm3()) > 5e-3 * partMm3)
+            if (Math.abs(h.overMeshMm3()) > FROM_MESH * partMm3)
                 out.add(String.format(
                         Locale.ROOT, "Half %s differs from the mesh half by %.1f mm³.", h.half(), h.overMeshMm3()));
         }
