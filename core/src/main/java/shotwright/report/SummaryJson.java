@@ -107,6 +107,7 @@ public final class SummaryJson {
             put(o, "ledgeMm", u.ledgeMm());
             put(o, "strainPercent", u.strainPercent());
         }
+        if (!r.faces().isEmpty()) FaceJson.write(n.putArray("faces"), r.faces());
         ArrayNode questions = n.putArray("questions");
         r.questions().forEach(questions::add);
         findings(n, r.findings());

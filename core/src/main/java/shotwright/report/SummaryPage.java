@@ -12,6 +12,7 @@ import shotwright.layout.Decision;
 import shotwright.measure.InchSentence;
 import shotwright.quote.QuoteResult;
 import shotwright.review.DraftRegion;
+import shotwright.review.FaceReview;
 import shotwright.review.ReviewResult;
 import shotwright.sheet.PressSheet;
 
@@ -129,6 +130,20 @@ public final class SummaryPage {
             line("");
             r.questions().forEach(q -> line("- " + q));
         }
+        if (!r.faces().isEmpty()) faces(r.faces());
+    }
+
+    private void faces(List<FaceReview> faces) {
+        line("");
+        line("**Face by face**, numbers as in the file");
+        line("");
+        line("| face | what it is | size | area | half | draft | asked | needs draft |");
+        line("|---:|---|---|---:|---|---|---|---|");
+        for (FaceReview f : faces)
+            line("| " + f.number() + " | " + f.name() + " | " + f.size().words() + " | "
+                    + show.value(f.areaMm2(), "mm²") + " | " + f.formedBy().words() + " | "
+                    + FaceText.draft(f) + " | " + (f.askedDeg() > 0 ? Numbers.fixed(f.askedDeg(), 2) + "°" : "")
+                    + " | " + FaceText.need(f) + " |");
     }
 
     private void fill(FillResult f) {

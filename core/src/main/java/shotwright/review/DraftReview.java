@@ -32,13 +32,16 @@ final class DraftReview {
     private final MoldingLimits limits;
     private final Finish finish;
     private final RackCutters cutters;
+    private final FaceTable faces;
 
-    DraftReview(PulledPart pulled, Walls walls, MoldingLimits limits, Finish finish, RackCutters cutters) {
+    DraftReview(
+            PulledPart pulled, Walls walls, MoldingLimits limits, Finish finish, RackCutters cutters, FaceTable faces) {
         this.pulled = pulled;
         this.walls = walls;
         this.limits = limits;
         this.finish = finish;
         this.cutters = cutters;
+        this.faces = faces;
     }
 
     /** One row with the walls it gathers. */
@@ -107,9 +110,18 @@ final class DraftReview {
         groups.add(new Group(new ArrayList<>(List.of(w)), asked, isShort));
     }
 
-    private static String name(Group g) {
-        String one = g.first().name();
-        return g.walls.size() == 1 ? one : Say.plural(one);
+    private String name(Group g) {
+        if (g.walls.size() > 1) return Say.plural(g.first().name());
+        List<FaceReview> under = under(g);
+        return under.size() == 1 ? under.getFirst().name() : g.first().name();
+    }
+
+    /** The exact faces of a row. */
+    private List<FaceReview> under(Group g) {
+        return g.walls.stream()
+                .flatMap(w -> faces.under(w.wall().facets()).stream())
+                .distinct()
+                .toList();
     }
 
     private DraftRegion row(Group g, String name) {
@@ -188,11 +200,15 @@ final class DraftReview {
                 .remedy(remedy(g, missing), sizeEffect(g, moves), saves(g));
     }
 
-    private static String subject(Group g) {
-        return Say.some(g.walls.size(), g.first().name());
+    private String subject(Group g) {
+        List<FaceReview> under = under(g);
+        String who = g.walls.size() == 1
+                ? "the " + name(g)
+                : Say.some(g.walls.size(), g.first().name());
+        return under.isEmpty() ? who : who + " (" + FaceTable.numbers(under) + ")";
     }
 
-    private static String text(Group g) {
+    private String text(Group g) {
         boolean one = g.walls.size() == 1;
         String who = Say.capital(subject(g)), deep = Say.mm(g.depth());
         double has = g.has();

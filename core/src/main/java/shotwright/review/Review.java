@@ -43,9 +43,10 @@ public final class Review {
         RackCutters cutters = RackCutters.of(input.cuttersOwned());
         WallCheck check = new WallCheck(pulled, limits, progress.part(0.35, 0.55));
         WallCheck.Outcome wall = check.review();
-        Walls walls = Walls.of(pulled.mesh(), pulled.edges(), progress.part(0.55, 0.6));
+        Walls walls = Walls.of(pulled, progress.part(0.55, 0.6));
         List<FormedWall> formed = WallNames.of(pulled, walls, check.medianMm(), progress.part(0.6, 0.7));
-        var draft = new DraftReview(pulled, walls, limits, input.finish(), cutters).review(formed);
+        FaceTable faces = FaceTable.of(pulled, walls, formed, limits, input.finish());
+        var draft = new DraftReview(pulled, walls, limits, input.finish(), cutters, faces).review(formed);
         progress.at("looking for undercuts", 0.7);
         var undercuts = UndercutReview.review(pulled, limits);
         var corners = new CornerReview(pulled, cutters).review(progress.part(0.75, 0.9));
@@ -69,6 +70,7 @@ public final class Review {
                 w.samples(),
                 rows(wall.spots(), number, s -> s::withFinding),
                 rows(wall.steps(), number, s -> s::withFinding));
+        List<DraftRegion> draftRows = rows(draft, number, d -> d::withFinding);
         progress.at("done", 1);
         return new ReviewResult(
                 pulled,
@@ -77,12 +79,13 @@ public final class Review {
                 pulled.shadow().isEmpty() ? Vec2.ZERO : pulled.shadow().centroid(),
                 pulled.exactShadow().hiddenShare(),
                 numbered,
-                rows(draft, number, d -> d::withFinding),
+                draftRows,
                 rows(undercuts, number, u -> u::withFinding),
                 HoleReview.of(pulled),
                 rows(corners, number, c -> c::withFinding),
                 rows(lettering, number, l -> l::withFinding),
                 rows(slender, number, s -> s::withFinding),
+                faces.told(draftRows),
                 Questions.of(input.part(), input.resin() != null, pull, findings),
                 findings);
     }

@@ -21,6 +21,7 @@ import shotwright.part.PulledPart;
  * @param corners inside corners and slots of the mold
  * @param lettering marks
  * @param slender tall thin things
+ * @param faces the part face by face; empty when it came as triangles
  * @param questions what to ask the customer, one sentence each
  * @param findings what has to be said
  */
@@ -37,6 +38,7 @@ public record ReviewResult(
         List<InsideCorner> corners,
         List<Lettering> lettering,
         List<Slender> slender,
+        List<FaceReview> faces,
         List<String> questions,
         List<Finding> findings) {
     public ReviewResult {
@@ -46,6 +48,7 @@ public record ReviewResult(
         corners = List.copyOf(corners);
         lettering = List.copyOf(lettering);
         slender = List.copyOf(slender);
+        faces = List.copyOf(faces);
         questions = List.copyOf(questions);
         findings = List.copyOf(findings);
     }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import shotwright.brep.ExactBody;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Edges;
 import shotwright.mesh.TriMesh;
+import shotwright.part.PulledPart;
 import shotwright.progress.Progress;
 
 /**
@@ -24,8 +26,11 @@ record Walls(double[] leanDeg, int[] wallOf, List<Wall> all) {
     private static final double LEAST_AREA_SHARE = 1e-4;
     private static final double LEAST_DEPTH_SHARE = 1e-3;
 
-    static Walls of(TriMesh mesh, Edges edges, Progress progress) {
-        double[] lean = leans(mesh);
+    static Walls of(PulledPart pulled, Progress progress) {
+        TriMesh mesh = pulled.mesh();
+        Edges edges = pulled.edges();
+        ExactBody exact = pulled.part().exact();
+        double[] lean = exact == null ? leans(mesh) : leans(exact, pulled.pull());
         int[] wallOf = new int[lean.length];
         Arrays.fill(wallOf, -1);
         double total = 0;
@@ -56,6 +61,21 @@ record Walls(double[] leanDeg, int[] wallOf, List<Wall> all) {
             Vec3 n = mesh.doubleAreaNormal(f);
             double l = n.length();
             lean[f] = l == 0 ? 90 : Math.toDegrees(Math.asin(Math.clamp(n.z() / l, -1, 1)));
+        }
+        return lean;
+    }
+
+    /** From the exact normals at the corners of each facet. */
+    private static double[] leans(ExactBody body, Vec3 pull) {
+        float[] n = body.normals();
+        double[] lean = new double[body.faceOf().length];
+        for (int f = 0; f < lean.length; f++) {
+            int i = 9 * f;
+            Vec3 sum = new Vec3(
+                    (double) n[i] + n[i + 3] + n[i + 6],
+                    (double) n[i + 1] + n[i + 4] + n[i + 7],
+                    (double) n[i + 2] + n[i + 5] + n[i + 8]);
+            lean[f] = Math.toDegrees(Math.asin(Math.clamp(sum.unit().dot(pull), -1, 1)));
         }
         return lean;
     }
