@@ -1,6 +1,7 @@
 package shotwright.brep;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import shotwright.geom.Box3;
@@ -136,6 +137,25 @@ public final class ExactShapes implements AutoCloseable {
             t.c().x(), t.c().y(), t.c().z(), t.shift().z()
         };
         return one("transform", s.number(), rows);
+    }
+
+    /**
+     * The same solid with faces leaned. Only flat, round and conical faces can be; those that run smoothly into one of them lean with it.
+     *
+     * @throws ExactFailure REFUSED when a face cannot be leaned or its neighbours leave no room
+     */
+    public Drafted draft(Solid s, List<LeanedFace> faces) throws ExactFailure {
+        int[] which = faces.stream().mapToInt(LeanedFace::face).toArray();
+        double[] how = new double[7 * which.length];
+        for (int i = 0; i < which.length; i++) {
+            LeanedFace f = faces.get(i);
+            how[7 * i] = f.angleRad();
+            System.arraycopy(numbers(f.draw(), f.neutralPointMm()), 0, how, 7 * i + 1, 6);
+        }
+        List<Object> out = engine.call(watch, "draft", s.number(), which, how);
+        Solid made = new Solid((int) out.getFirst());
+        kept.add(made.number());
+        return new Drafted(made, Arrays.stream((int[]) out.get(1)).boxed().toList());
     }
 
     /** What is left of the bodies outside the tools, piece by piece. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shotwright.geom.Vec3;
+import shotwright.review.remedy.DraftWish;
+import shotwright.review.remedy.NeutralEnd;
 
 /**
  * The decisions of a job and nothing else; what is null or empty is left to the program. Its schema is published in
@@ -26,6 +28,8 @@ import shotwright.geom.Vec3;
  * @param material mold material by id of the rack
  * @param cutters cutters the shop owns by id of the rack; empty for the whole rack
  * @param layout wishes about parting, gate, runner, dowels and block
+ * @param addDraftDeg draft that walls of a proposed part shall have; null for no proposal
+ * @param draftNeutral which end of a wall keeps its size in it: parting or open-edge
  * @param lengthsIn mm or in: what summaries put first
  * @param currency word or sign put behind money
  */
@@ -45,6 +49,8 @@ import shotwright.geom.Vec3;
     "material",
     "cutters",
     "layout",
+    "addDraftDeg",
+    "draftNeutral",
     "lengthsIn",
     "currency"
 })
@@ -65,6 +71,8 @@ public record JobCard(
         @Nullable String material,
         List<String> cutters,
         LayoutCard layout,
+        @Nullable Double addDraftDeg,
+        @Nullable String draftNeutral,
         @Nullable String lengthsIn,
         @Nullable String currency) {
 
@@ -95,6 +103,17 @@ public record JobCard(
         for (int q : quantities) {
             if (q < 1) throw new JobException("quantities: " + q + " must be 1 or more.", null);
         }
+        if (addDraftDeg != null && !(addDraftDeg >= DraftWish.LEAST_DEG && addDraftDeg <= DraftWish.MOST_DEG))
+            throw new JobException(
+                    "addDraftDeg: " + addDraftDeg + "° cannot be added (--add-draft). Take " + DraftWish.LEAST_DEG
+                            + "° to " + DraftWish.MOST_DEG + "°.",
+                    null);
+        if (draftNeutral != null && NeutralEnd.named(draftNeutral).isEmpty())
+            throw new JobException(
+                    "“" + draftNeutral
+                            + "” is not known for the end that keeps its size (--neutral, or draftNeutral on the job card). Take"
+                            + " parting or open-edge.",
+                    null);
         if (lengthsIn != null && !Set.of("mm", "in").contains(lengthsIn))
             throw new JobException(
                     "“" + lengthsIn
@@ -121,7 +140,18 @@ public record JobCard(
                 List.of(),
                 LayoutCard.EMPTY,
                 null,
+                null,
+                null,
                 null);
+    }
+
+    /** The draft to propose, or null. */
+    public @Nullable DraftWish draftWish() {
+        if (addDraftDeg == null) return null;
+        NeutralEnd end = draftNeutral == null
+                ? NeutralEnd.PARTING
+                : NeutralEnd.named(draftNeutral).orElseThrow();
+        return new DraftWish(addDraftDeg, end);
     }
 
     /** The pull as a unit direction, or null when it is left to the review. */

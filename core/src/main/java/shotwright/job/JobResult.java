@@ -14,6 +14,7 @@ import shotwright.mold.exact.ExactMold;
 import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.review.ReviewResult;
+import shotwright.review.remedy.DraftRemedy;
 import shotwright.sheet.PressSheet;
 import shotwright.sheet.ResinComparison;
 import shotwright.sheet.TrialOrder;
@@ -25,6 +26,7 @@ import shotwright.sizing.SizingResult;
  * @param card the decisions as they were used, filled in where the program decided
  * @param intake what the file held
  * @param review moldability
+ * @param draft a proposed part with more draft; null when none was asked for
  * @param firstPrice price and lead time from defaults, for the first answer
  * @param sizing presses and cavities
  * @param layout places and sizes
@@ -43,6 +45,7 @@ public record JobResult(
         JobCard card,
         IntakeResult intake,
         @Nullable ReviewResult review,
+        @Nullable DraftRemedy draft,
         @Nullable PriceBand firstPrice,
         @Nullable SizingResult sizing,
         @Nullable LayoutResult layout,
@@ -65,7 +68,7 @@ public record JobResult(
     /** A job that did not get past the intake. */
     static JobResult of(JobCard card, IntakeResult intake) {
         return new JobResult(
-                card, intake, null, null, null, null, null, null, null, null, null, null, null, null, List.of(),
+                card, intake, null, null, null, null, null, null, null, null, null, null, null, null, null, List.of(),
                 List.of());
     }
 
@@ -73,6 +76,7 @@ public record JobResult(
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>(intake.findings());
         if (review != null) all.addAll(review.findings());
+        if (draft != null) all.addAll(draft.findings());
         if (sizing != null) all.addAll(sizing.findings());
         if (layout != null) all.addAll(layout.findings());
         if (mold != null) all.addAll(mold.findings());

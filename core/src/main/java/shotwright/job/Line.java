@@ -33,9 +33,13 @@ import shotwright.quote.PriceBand;
 import shotwright.quote.QuoteResult;
 import shotwright.quote.Rates;
 import shotwright.review.Finish;
+import shotwright.review.RackCutters;
 import shotwright.review.Review;
 import shotwright.review.ReviewInput;
 import shotwright.review.ReviewResult;
+import shotwright.review.remedy.DraftMaker;
+import shotwright.review.remedy.DraftRemedy;
+import shotwright.review.remedy.DraftWish;
 import shotwright.sheet.PressSheet;
 import shotwright.sizing.PressVerdict;
 import shotwright.sizing.Sizing;
@@ -137,6 +141,7 @@ public final class Line {
                             new ReviewInput(
                                     part, card.pullDirection(), decisions.resin(), decisions.cutters(), Finish.SMOOTH),
                             p));
+            draft = draft(review);
             Flow flow = new Flow(decisions);
             Prices prices = new Prices(decisions, shop, review);
             SizingInput asked = SizingInput.of(
@@ -224,12 +229,24 @@ public final class Line {
             }
         }
 
+        private @Nullable DraftRemedy draft(ReviewResult review) {
+            DraftWish wish = decisions.card().draftWish();
+            if (wish == null) return null;
+            if (part.exact() == null)
+                throw new JobException(
+                        "Draft can be added to a part from a STEP file only; this one came as triangles. Leave --add-draft away.",
+                        null);
+            RackCutters cutters = RackCutters.of(decisions.cutters());
+            return DraftMaker.make(engine, bytes(file), review, wish, cutters, progress.part(0.25, 0.3));
+        }
+
         private ExactMold exactMold(ReviewResult review, LayoutResult layout, MoldResult mold) {
             return ExactHalves.make(engine, bytes(file), review.pulled(), layout, mold, progress.part(0.65, 0.7));
         }
 
         private shotwright.finding.@Nullable Finding refused;
         private @Nullable ExactMold exactMold;
+        private @Nullable DraftRemedy draft;
 
         private boolean reaches(Station s) {
             progress.at(s.title().toLowerCase(java.util.Locale.ROOT), 0.3);
@@ -253,6 +270,7 @@ public final class Line {
                     full,
                     intake,
                     review,
+                    draft,
                     price,
                     sizing,
                     layout,
@@ -373,6 +391,8 @@ public final class Line {
                 c.material(),
                 c.cutters(),
                 c.layout(),
+                c.addDraftDeg(),
+                c.draftNeutral(),
                 c.lengthsIn(),
                 c.currency());
     }

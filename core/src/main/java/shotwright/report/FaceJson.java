@@ -7,6 +7,9 @@ import java.util.Locale;
 import shotwright.review.FaceReview;
 import shotwright.review.FaceReview.FormedBy;
 import shotwright.review.FaceReview.Need;
+import shotwright.review.remedy.DraftRemedy;
+import shotwright.review.remedy.LeanedWall;
+import shotwright.review.remedy.RefusedWall;
 
 /** The faces of the review as JSON, always metric. */
 final class FaceJson {
@@ -35,6 +38,36 @@ final class FaceJson {
             }
             if (f.finding() > 0) o.put("finding", f.finding());
         }
+    }
+
+    static void write(ObjectNode n, DraftRemedy d) {
+        SummaryJson.put(n, "askedDeg", d.wish().draftDeg());
+        n.put("neutral", d.wish().neutral().word());
+        if (d.hasPart()) n.put("file", DraftRemedy.FILE);
+        SummaryJson.put(n, "volumeBeforeMm3", d.volumeBeforeMm3());
+        SummaryJson.put(n, "volumeAfterMm3", d.volumeAfterMm3());
+        n.set("boxBeforeMm", SummaryJson.array(d.sizeBefore()));
+        n.set("boxAfterMm", SummaryJson.array(d.sizeAfter()));
+        ArrayNode leaned = n.putArray("leaned");
+        for (LeanedWall w : d.leaned()) {
+            ObjectNode o = leaned.addObject()
+                    .put("face", w.face().number())
+                    .put("name", w.face().name());
+            o.put("half", w.bothWays() ? "both" : half(w.face().formedBy()));
+            SummaryJson.put(o, "beforeDeg", w.face().leastDraftDeg());
+            SummaryJson.put(o, "afterDeg", w.afterDeg());
+            SummaryJson.put(o, "neutralMm", w.neutralMm());
+            SummaryJson.put(o, "otherEndMovesMm", w.movesMm());
+            o.put("neutralShiftMm", w.neutralShiftMm());
+        }
+        ArrayNode refused = n.putArray("refused");
+        for (RefusedWall w : d.refused())
+            refused.addObject()
+                    .put("face", w.face().number())
+                    .put("name", w.face().name())
+                    .put("reason", w.reason())
+                    .put("remedy", w.remedy());
+        SummaryJson.findings(n, d.findings());
     }
 
     private static String half(FormedBy by) {

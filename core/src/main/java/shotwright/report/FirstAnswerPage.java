@@ -134,6 +134,7 @@ public final class FirstAnswerPage {
                                     + Numbers.fixed(d.askedDeg(), 2) + "°, " + show.coarse(d.depthMm()) + " deep"));
             if (lacking.size() > MOST_WALLS) row("", "and " + (lacking.size() - MOST_WALLS) + " more kinds of wall");
         }
+        if (job.draft() != null) FaceText.rows(job.draft(), show).forEach(this::row);
     }
 
     private void press(SizingResult s) {

@@ -72,6 +72,10 @@ public final class JobPapers {
                                     .findFirst()
                                     .orElse(new byte[0]));
         step(folder, "part-as-molded", m == null ? new byte[0] : m.partStep());
+        step(
+                folder,
+                "part-with-draft",
+                job.draft() == null ? new byte[0] : job.draft().partStep());
     }
 
     private static void step(JobFolder folder, String name, byte[] file) {

@@ -57,6 +57,7 @@ public final class SummaryJson {
         root.set("card", JSON.valueToTree(job.card()));
         part(root.putObject("part"), job.intake().facts(), job.intake().findings());
         if (job.review() != null) review(root.putObject("review"), job.review(), job.firstPrice());
+        if (job.draft() != null) FaceJson.write(root.putObject("draft"), job.draft());
         if (job.sizing() != null) sizing(root.putObject("sizing"), job.sizing());
         if (job.layout() != null) layout(root.putObject("layout"), job.layout());
         if (job.mold() != null && job.layout() != null) mold(root.putObject("mold"), job.mold(), job.layout());

@@ -14,6 +14,9 @@ import shotwright.quote.QuoteResult;
 import shotwright.review.DraftRegion;
 import shotwright.review.FaceReview;
 import shotwright.review.ReviewResult;
+import shotwright.review.remedy.DraftRemedy;
+import shotwright.review.remedy.LeanedWall;
+import shotwright.review.remedy.RefusedWall;
 import shotwright.sheet.PressSheet;
 
 /** {@code 00-summary.md}: the whole job read like the traveller that goes round a shop, one section per station. */
@@ -131,6 +134,32 @@ public final class SummaryPage {
             r.questions().forEach(q -> line("- " + q));
         }
         if (!r.faces().isEmpty()) faces(r.faces());
+        if (job.draft() != null) draft(job.draft());
+    }
+
+    private void draft(DraftRemedy d) {
+        line("");
+        line("**Draft added**, for the customer to approve");
+        line("");
+        rows(FaceText.rows(d, show));
+        if (!d.leaned().isEmpty()) {
+            line("");
+            line("| face | what it is | half | had | has now | keeps its size at height | other end moves |");
+            line("|---:|---|---|---:|---:|---:|---:|");
+            for (LeanedWall w : d.leaned())
+                line("| " + w.face().number() + " | " + w.face().name() + " | " + FaceText.half(w) + " | "
+                        + Numbers.fixed(w.face().leastDraftDeg(), 2) + "° | " + Numbers.fixed(w.afterDeg(), 2) + "° | "
+                        + show.length(w.neutralMm()) + " | " + show.length(w.movesMm()) + " |");
+        }
+        if (!d.refused().isEmpty()) {
+            line("");
+            line("| face | what it is | stays as it is, because | instead |");
+            line("|---:|---|---|---|");
+            for (RefusedWall w : d.refused())
+                line("| " + w.face().number() + " | " + w.face().name() + " | " + w.reason() + " | " + w.remedy()
+                        + " |");
+        }
+        findings(d.findings());
     }
 
     private void faces(List<FaceReview> faces) {

@@ -214,11 +214,17 @@ final class FaceTable {
             };
         }
 
-        /** The nearer end; the parting itself on a wall through which a level parting runs. */
+        /**
+         * The end nearer to the parting. On walls open at both ends the parting itself where a level one runs through, and the end that their
+         * half starts from where the parting steps.
+         */
         private double partingEnd(FaceShape s, FormedBy by, @Nullable FormedWall wall) {
             double slack = pulled.part().tolerance().shopMm(), low = s.lowMm(), high = s.highMm();
             boolean through = partingMm > low + slack && partingMm < high - slack;
-            if (through && level && wall != null && wall.around().opensBothWays()) return partingMm;
+            if (wall != null && wall.around().opensBothWays()) {
+                if (through && level) return partingMm;
+                if (!level) return by == FormedBy.B ? high : low;
+            }
             double toLow = Math.abs(partingMm - low), toHigh = Math.abs(partingMm - high);
             boolean tie = Math.abs(toLow - toHigh) < slack;
             return (tie ? by != FormedBy.B : toLow < toHigh) ? low : high;

@@ -9,7 +9,7 @@ import shotwright.cutter.Cutter;
  *
  * @param tools flat, ball and tapered end mills
  */
-record RackCutters(List<Tool> tools) {
+public record RackCutters(List<Tool> tools) {
     /**
      * @param name as shown
      * @param kind shape of the end
@@ -17,20 +17,20 @@ record RackCutters(List<Tool> tools) {
      * @param reachMm how deep it may go
      * @param taperDeg lean of its flank, each side
      */
-    record Tool(String name, Kind kind, double radiusMm, double reachMm, double taperDeg) {}
+    public record Tool(String name, Kind kind, double radiusMm, double reachMm, double taperDeg) {}
 
     /** Shape of the end. */
-    enum Kind {
+    public enum Kind {
         FLAT,
         BALL
     }
 
-    RackCutters {
+    public RackCutters {
         tools = List.copyOf(tools);
     }
 
     /** Flat, ball and tapered end mills among the cutters; others make no walls. */
-    static RackCutters of(List<Cutter> owned) {
+    public static RackCutters of(List<Cutter> owned) {
         return new RackCutters(owned.stream()
                 .filter(c -> c.shape() == Cutter.Shape.FLAT
                         || c.shape() == Cutter.Shape.BALL
@@ -50,7 +50,7 @@ record RackCutters(List<Tool> tools) {
     }
 
     /** Name of the tapered cutter with the least lean that makes at least this draft, the stoutest first; empty when there is none. */
-    String taperAtLeast(double draftDeg) {
+    public String taperAtLeast(double draftDeg) {
         return tools.stream()
                 .filter(t -> t.taperDeg > 0 && t.taperDeg >= draftDeg)
                 .min(Comparator.comparingDouble(Tool::taperDeg).thenComparing(t -> -t.radiusMm))

@@ -45,6 +45,8 @@ class VentReturnTest {
                 new LayoutCard(
                         null, "edge", List.of(0.0, 15.0, 1.0), null, null, List.of(), List.of(), null, null, null),
                 null,
+                null,
+                null,
                 null);
     }
 

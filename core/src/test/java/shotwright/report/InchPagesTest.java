@@ -41,6 +41,7 @@ class InchPagesTest {
                 inInches(metric.card()),
                 metric.intake(),
                 metric.review(),
+                metric.draft(),
                 metric.firstPrice(),
                 metric.sizing(),
                 metric.layout(),
@@ -73,6 +74,8 @@ class InchPagesTest {
                 c.material(),
                 c.cutters(),
                 c.layout(),
+                c.addDraftDeg(),
+                c.draftNeutral(),
                 "in",
                 c.currency());
     }
@@ -94,6 +97,8 @@ class InchPagesTest {
                 null,
                 List.of(),
                 LayoutCard.EMPTY,
+                null,
+                null,
                 "mm",
                 null);
     }

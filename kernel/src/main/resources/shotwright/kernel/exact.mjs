@@ -262,6 +262,25 @@ const operations = {
   common: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Common(), bodies, tools)],
   fuse: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Fuse(), bodies, tools)],
   split: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Splitter(), bodies, tools)],
+  /** Faces leaned about the line in which a plane across the draw cuts them: for each the angle, the draw, a point of the plane. */
+  draft(number, faces, how) {
+    const s = shape(number), all = facesOf(s), make = new oc.BRepOffsetAPI_DraftAngle(s);
+    try {
+      faces.forEach((f, i) => {
+        const draw = direction(how, 7 * i + 1);
+        make.Add(all[f], draw, how[7 * i], new oc.gp_Pln(point(how, 7 * i + 4), draw), true);
+        if (!make.AddDone()) throw new Error('the face cannot be leaned');
+      });
+      make.Build(new oc.Message_ProgressRange());
+      if (!make.IsDone()) throw new Error('the faces beside it leave no room');
+      const leaned = make.Shape(), now = facesOf(leaned), moved = make.ModifiedFaces(), which = [];
+      if (all.some((f, i) => !make.ModifiedShape(f).IsSame(now[i]))) throw new Error('the faces lost their order');
+      for (; !moved.IsEmpty(); moved.RemoveFirst()) which.push(all.findIndex(f => f.IsSame(moved.First())));
+      return [keep(leaned), new Int32Array(which)];
+    } finally {
+      make.delete();
+    }
+  },
 };
 
 function said(e) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -16,20 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import shotwright.brep.ExactFailure;
-import shotwright.brep.ExactShapes;
 import shotwright.brep.Outline;
 import shotwright.brep.Solid;
 import shotwright.checks.Repository;
 import shotwright.geom.Box3;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
-import shotwright.job.CardFile;
-import shotwright.job.JobCard;
-import shotwright.job.Line;
-import shotwright.job.Shop;
-import shotwright.job.Station;
 import shotwright.kernel.WorkerEngine;
-import shotwright.progress.Progress;
 import shotwright.review.FaceReview;
 import shotwright.review.FaceReview.FormedBy;
 import shotwright.review.FaceReview.Need;
@@ -54,25 +46,9 @@ class FaceReviewTest {
         engine.close();
     }
 
-    @FunctionalInterface
-    private interface Made {
-        Solid by(ExactShapes x) throws ExactFailure;
-    }
-
-    private ReviewResult review(Made made) throws ExactFailure, IOException {
-        Path step = folder.resolve("part.step");
-        try (ExactShapes x = new ExactShapes(engine, Progress.SILENT)) {
-            Files.write(step, x.writeStep("part", List.of(made.by(x))));
-        }
-        Path card = folder.resolve("card.json");
-        Files.writeString(card, "{\"card\": \"" + JobCard.KIND + "\", \"pull\": [0, 0, 1]}");
-        return review(step, CardFile.read(card));
-    }
-
-    private ReviewResult review(Path step, JobCard card) {
-        return Objects.requireNonNull(new Line(Shop.standard(), engine)
-                .run(step, card, Station.REVIEW, null, Progress.SILENT)
-                .review());
+    private ReviewResult review(StepJobs.Made made) throws ExactFailure, IOException {
+        return Objects.requireNonNull(
+                new StepJobs(engine, folder).alongZ(made, "").review());
     }
 
     private static FaceReview named(ReviewResult r, String name) {
@@ -115,7 +91,8 @@ class FaceReviewTest {
         assertThat(shoulder.need()).isEqualTo(Need.NO_WALL);
         assertThat(shoulder.areaMm2()).isCloseTo(40 * 30 - Math.PI * (3.1 * 3.1 + 36), within(1e-3));
         assertThat(r.findings())
-                .anyMatch(f -> f.text().contains("outside of the 12 mm boss (face " + boss.number() + ")"));
+                .anyMatch(f -> f.text().contains("inside wall of the 6.2 mm hole (face " + hole.number() + ")"));
+        assertThat(hole.finding()).isPositive();
         assertThat(boss.finding()).isPositive();
     }
 
@@ -173,8 +150,10 @@ class FaceReviewTest {
 
     /** Every face is there once, and their areas add up to the part's. */
     @Test
-    void realPart() {
-        ReviewResult r = review(Repository.sharedPart("cable_strain_relief_half.step"), JobCard.empty());
+    void realPart() throws IOException {
+        ReviewResult r = Objects.requireNonNull(new StepJobs(engine, folder)
+                .of(Repository.sharedPart("cable_strain_relief_half.step"), "")
+                .review());
         assertThat(r.faces()).hasSize(110);
         assertThat(r.faces().stream().mapToDouble(FaceReview::areaMm2).sum())
                 .isCloseTo(r.pulled().part().mass().surfaceAreaMm2(), within(0.01));

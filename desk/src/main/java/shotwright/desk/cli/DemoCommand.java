@@ -80,6 +80,8 @@ final class DemoCommand implements Callable<Integer> {
                 null,
                 List.of(),
                 LayoutCard.EMPTY,
+                null,
+                null,
                 lengths,
                 null);
     }

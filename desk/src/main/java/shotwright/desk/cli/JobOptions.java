@@ -64,6 +64,18 @@ final class JobOptions {
     @Option(names = "--quantity", paramLabel = "N", split = ",", description = "quantities to price")
     List<Integer> quantities = new ArrayList<>();
 
+    @Option(
+            names = "--add-draft",
+            paramLabel = "DEG",
+            description = "propose a part whose walls have this draft (STEP parts only), for the customer to approve")
+    @Nullable Double addDraftDeg;
+
+    @Option(
+            names = "--neutral",
+            paramLabel = "parting|open-edge",
+            description = "with --add-draft: which end of a wall keeps its size (default: parting)")
+    @Nullable String draftNeutral;
+
     @Option(names = "--lengths", paramLabel = "mm|in", description = "lengths on the pages in mm or in inches")
     @Nullable String lengths;
 
@@ -96,6 +108,8 @@ final class JobOptions {
                 c.material(),
                 c.cutters(),
                 c.layout(),
+                addDraftDeg != null ? addDraftDeg : c.addDraftDeg(),
+                draftNeutral != null ? draftNeutral : c.draftNeutral(),
                 lengths != null ? lengths : c.lengthsIn(),
                 c.currency());
     }

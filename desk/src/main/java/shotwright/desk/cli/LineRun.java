@@ -17,19 +17,33 @@ import shotwright.progress.Progress;
 import shotwright.report.FirstAnswerPage;
 import shotwright.report.JobPapers;
 import shotwright.report.SummaryJson;
+import shotwright.review.remedy.DraftRemedy;
 
 /** Runs the line for a command: progress on the terminal, Ctrl-C heard, results printed, exit code found. */
 final class LineRun {
     private LineRun() {}
 
-    /** Up to a station, printing the first answer or JSON; nothing is written. */
+    /** Up to a station, printing the first answer or JSON; nothing is written but a proposed part. */
     static int print(Path part, JobOptions options, Station last, PrintWriter out) {
         JobCard card = options.card();
         JobResult job = watched(
                 (engine, progress) -> new Line(shop(options.shop), engine).run(part, card, last, null, progress));
+        Path proposed = proposal(job.draft());
         out.print(options.json ? SummaryJson.text(job) : FirstAnswerPage.text(job));
+        if (proposed != null && !options.json) {
+            out.println();
+            out.println("The proposed part is in " + proposed + ".");
+        }
         out.flush();
         return code(job);
+    }
+
+    /** Leaves a proposed part in the folder one is in. */
+    private static @Nullable Path proposal(@Nullable DraftRemedy draft) {
+        if (draft == null || !draft.hasPart()) return null;
+        JobFolder here = JobFolder.open(Path.of("").toAbsolutePath());
+        here.write(DraftRemedy.FILE, to -> to.write(draft.partStep()));
+        return here.path(DraftRemedy.FILE);
     }
 
     /** Up to a station into a job folder. */

@@ -9,7 +9,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import shotwright.job.Station;
 
-/** A command that takes a part down the line to a station and prints what was found; nothing is written. */
+/** A command that takes a part down the line to a station and prints what was found; nothing is written but a proposed part. */
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 abstract class PartCommand implements Callable<Integer> {
     final Station last;
