@@ -58,6 +58,11 @@ public record Finding(
         return of(Severity.NOTE, code, text);
     }
 
+    /** The same in other words. */
+    public Finding saying(String newText) {
+        return new Finding(severity, code, newText, atMm, value, limit, unit, source, remedy, sizeEffect, saves);
+    }
+
     public Finding at(Vec3 placeMm) {
         return new Finding(severity, code, text, placeMm, value, limit, unit, source, remedy, sizeEffect, saves);
     }

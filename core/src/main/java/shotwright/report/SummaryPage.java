@@ -134,22 +134,23 @@ public final class SummaryPage {
             r.questions().forEach(q -> line("- " + q));
         }
         if (!r.faces().isEmpty()) faces(r.faces());
-        if (job.draft() != null) draft(job.draft());
+        if (job.draft() != null)
+            draft(job.draft(), r.pulled().mesh().box().min().z());
     }
 
-    private void draft(DraftRemedy d) {
+    private void draft(DraftRemedy d, double bottomMm) {
         line("");
         line("**Draft added**, for the customer to approve");
         line("");
         rows(FaceText.rows(d, show));
         if (!d.leaned().isEmpty()) {
             line("");
-            line("| face | what it is | half | had | has now | keeps its size at height | other end moves |");
+            line("| face | what it is | half | had | has now | size kept, above the bottom | other end moves |");
             line("|---:|---|---|---:|---:|---:|---:|");
             for (LeanedWall w : d.leaned())
                 line("| " + w.face().number() + " | " + w.face().name() + " | " + FaceText.half(w) + " | "
                         + Numbers.fixed(w.face().leastDraftDeg(), 2) + "° | " + Numbers.fixed(w.afterDeg(), 2) + "° | "
-                        + show.length(w.neutralMm()) + " | " + show.length(w.movesMm()) + " |");
+                        + show.length(w.neutralMm() - bottomMm) + " | " + show.length(w.movesMm()) + " |");
         }
         if (!d.refused().isEmpty()) {
             line("");

@@ -8,6 +8,9 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import shotwright.brep.ExactBody;
 import shotwright.brep.ExactFace;
+import shotwright.finding.Finding;
+import shotwright.geom.Vec3;
+import shotwright.mesh.Bvh;
 import shotwright.mesh.pull.Columns;
 import shotwright.mesh.pull.PartingHeights;
 import shotwright.mesh.pull.Sight;
@@ -29,12 +32,17 @@ final class FaceTable {
     private static final double SAID_SHARE = 0.02;
 
     private static final int MOST_SAID = 12;
+    /** A place no farther from a face than this is on it. */
+    private static final double ON_FACE_MM = 0.05;
+
+    private final PulledPart pulled;
 
     private final List<FaceReview> faces;
     private final int[] faceOf;
     private final double[] facetMm2;
 
-    private FaceTable(List<FaceReview> faces, int[] faceOf, double[] facetMm2) {
+    private FaceTable(PulledPart pulled, List<FaceReview> faces, int[] faceOf, double[] facetMm2) {
+        this.pulled = pulled;
         this.faces = faces;
         this.faceOf = faceOf;
         this.facetMm2 = facetMm2;
@@ -43,8 +51,13 @@ final class FaceTable {
     /** The faces of a part; none when it came as triangles. */
     static FaceTable of(PulledPart pulled, Walls walls, List<FormedWall> formed, MoldingLimits limits, Finish finish) {
         ExactBody body = pulled.part().exact();
-        if (body == null) return new FaceTable(List.of(), new int[0], new double[0]);
+        if (body == null) return none(pulled);
         return new Maker(pulled, body, walls, formed, limits, finish).make();
+    }
+
+    /** For a part that came as triangles. */
+    static FaceTable none(PulledPart pulled) {
+        return new FaceTable(pulled, List.of(), new int[0], new double[0]);
     }
 
     List<FaceReview> faces() {
@@ -67,6 +80,17 @@ final class FaceTable {
                 .sorted((i, j) -> Double.compare(area[j], area[i]))
                 .map(faces::get)
                 .toList();
+    }
+
+    /** The finding, saying on which face its place lies where it lies on one. */
+    Finding placed(Finding f) {
+        Vec3 at = f.atMm();
+        if (faces.isEmpty() || at == null || f.text().contains("(face")) return f;
+        Bvh.Hit hit = pulled.tree().nearest(pulled.toPulled().apply(at), ON_FACE_MM);
+        return hit == null
+                ? f
+                : f.saying(f.text() + " It is on the "
+                        + faces.get(faceOf[hit.facet()]).called() + ".");
     }
 
     /** {@code "face 4"} or {@code "faces 4, 6 and 9"}, rising. */
@@ -146,7 +170,7 @@ final class FaceTable {
             for (int i = 0; i < by.length; i++) rows.add(row(i, shapes.get(i), by[i]));
             double[] area = new double[body.faceOf().length];
             for (int f = 0; f < area.length; f++) area[f] = pulled.mesh().area(f);
-            return new FaceTable(List.copyOf(rows), body.faceOf(), area);
+            return new FaceTable(pulled, List.copyOf(rows), body.faceOf(), area);
         }
 
         /** By what the pull sees of it; null when it stands along the pull and is too small to be a wall. */

@@ -48,7 +48,7 @@ public final class Review {
         FaceTable faces = FaceTable.of(pulled, walls, formed, limits, input.finish());
         var draft = new DraftReview(pulled, walls, limits, input.finish(), cutters, faces).review(formed);
         progress.at("looking for undercuts", 0.7);
-        var undercuts = UndercutReview.review(pulled, limits);
+        var undercuts = UndercutReview.review(pulled, limits, faces);
         var corners = new CornerReview(pulled, cutters).review(progress.part(0.75, 0.9));
         progress.at("looking for lettering", 0.9);
         var lettering = new LetteringReview(pulled).review();
@@ -70,6 +70,7 @@ public final class Review {
                 w.samples(),
                 rows(wall.spots(), number, s -> s::withFinding),
                 rows(wall.steps(), number, s -> s::withFinding));
+        List<Finding> placed = findings.stream().map(faces::placed).toList();
         List<DraftRegion> draftRows = rows(draft, number, d -> d::withFinding);
         progress.at("done", 1);
         return new ReviewResult(
@@ -86,8 +87,8 @@ public final class Review {
                 rows(lettering, number, l -> l::withFinding),
                 rows(slender, number, s -> s::withFinding),
                 faces.told(draftRows),
-                Questions.of(input.part(), input.resin() != null, pull, findings),
-                findings);
+                Questions.of(input.part(), input.resin() != null, pull, placed),
+                placed);
     }
 
     private <T> void hear(List<Said<T>> said) {

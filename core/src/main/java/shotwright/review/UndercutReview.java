@@ -37,11 +37,13 @@ final class UndercutReview {
 
     private final PulledPart pulled;
     private final MoldingLimits limits;
+    private final FaceTable faces;
     private final HeightMap map;
     private final Grid grid;
     private final Sight[] sight;
 
-    private UndercutReview(PulledPart pulled, MoldingLimits limits) {
+    private UndercutReview(PulledPart pulled, MoldingLimits limits, FaceTable faces) {
+        this.faces = faces;
         this.pulled = pulled;
         this.limits = limits;
         TriMesh mesh = pulled.mesh();
@@ -51,9 +53,9 @@ final class UndercutReview {
         sight = pulled.sight().at(SightTolerance.LADDER.getFirst());
     }
 
-    static List<Said<Undercut>> review(PulledPart pulled, MoldingLimits limits) {
+    static List<Said<Undercut>> review(PulledPart pulled, MoldingLimits limits, FaceTable faces) {
         if (pulled.exactShadow().hiddenShare() < NOTHING) return List.of();
-        return new UndercutReview(pulled, limits).find();
+        return new UndercutReview(pulled, limits, faces).find();
     }
 
     private List<Said<Undercut>> find() {
@@ -186,7 +188,7 @@ final class UndercutReview {
         return Finding.of(
                         severity(u.hold()),
                         "undercut",
-                        words(u) + (count == 1 ? "" : " The same in " + count + " places."))
+                        words(u) + hidden(u) + (count == 1 ? "" : " The same in " + count + " places."))
                 .at(u.at())
                 .measured(
                         u.strainPercent(),
@@ -200,6 +202,14 @@ final class UndercutReview {
                                         + " so that metal can pass through, or form it with an insert loaded by hand.",
                         springs ? "" : "A window of about " + Say.number(u.shadowMm2(), 1) + " mm².",
                         "Slides or loose inserts.");
+    }
+
+    private String hidden(Undercut u) {
+        List<FaceReview> under = faces.under(u.facets());
+        if (under.isEmpty()) return "";
+        return under.size() == 1
+                ? " Hidden from both halves: " + under.getFirst().called() + "."
+                : " Hidden from both halves: " + FaceTable.numbers(under) + ".";
     }
 
     private static String words(Undercut u) {

@@ -13,11 +13,13 @@ import shotwright.mesh.SharedParts;
 import shotwright.mesh.Solids;
 import shotwright.mesh.TriMesh;
 import shotwright.mold.SampleLayout;
+import shotwright.part.PulledPart;
 import shotwright.region.Region;
 
 class UndercutReviewTest {
     private static List<Said<Undercut>> review(TriMesh mesh, Vec3 pull) {
-        return UndercutReview.review(SampleLayout.part("part", mesh, pull), MoldingLimits.ANY);
+        PulledPart part = SampleLayout.part("part", mesh, pull);
+        return UndercutReview.review(part, MoldingLimits.ANY, FaceTable.none(part));
     }
 
     /** A slot in the side of a block, 16 deep and 10 long, with a lip of its own height over and under it. */

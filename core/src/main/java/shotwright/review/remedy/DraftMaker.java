@@ -127,7 +127,12 @@ public final class DraftMaker {
         Leaning part = Leaning.start(x, step, body.solid(), pull, wish.draftDeg(), progress);
         List<Chain> failed =
                 lean(part, chains.stream().filter(c -> c.by() != FormedBy.BOTH).toList());
-        for (Chain c : failed) one(part, c);
+        while (!failed.isEmpty()) {
+            List<Chain> again = lean(part, failed);
+            if (again.size() == failed.size()) break;
+            failed = again; // once more, now that more of their neighbours lean
+        }
+        for (Chain c : failed) lastTry(part, c);
         return finished(
                 part, chains.stream().filter(c -> c.by() == FormedBy.BOTH).toList());
     }
@@ -175,8 +180,8 @@ public final class DraftMaker {
         return failed;
     }
 
-    /** Once more, now that its neighbours lean. */
-    private void one(Leaning part, Chain c) throws ExactFailure {
+    /** Why a chain does not lean alone, and whether it would with its other end kept. */
+    private void lastTry(Leaning part, Chain c) throws ExactFailure {
         Optional<String> wrong = part.lean(List.of(c), true);
         if (wrong.isEmpty()) {
             leaned.add(c);
