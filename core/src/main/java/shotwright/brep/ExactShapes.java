@@ -32,7 +32,7 @@ public final class ExactShapes implements AutoCloseable {
      * @throws ExactFailure REFUSED when the file cannot be read
      */
     public StepShapes readStep(byte[] file) throws ExactFailure {
-        List<Object> out = engine.call(watch, "readStep", (Object) file);
+        List<Object> out = call("readStep", (Object) file);
         if (!out.getFirst().equals("done"))
             throw new ExactFailure(ExactFailure.Why.REFUSED, "No shape could be read from the STEP file.");
         return new StepShapes(solids(out.get(1)), solids(out.get(2)));
@@ -40,7 +40,7 @@ public final class ExactShapes implements AutoCloseable {
 
     /** The solids as one STEP file in millimetres, under a product name. */
     public byte[] writeStep(String name, List<Solid> solids) throws ExactFailure {
-        return (byte[]) engine.call(watch, "writeStep", numbers(solids), name).getFirst();
+        return (byte[]) call("writeStep", numbers(solids), name).getFirst();
     }
 
     /** Volume, surface and centroid from the exact surfaces. */
@@ -56,7 +56,7 @@ public final class ExactShapes implements AutoCloseable {
     }
 
     public SolidCheck check(Solid s) throws ExactFailure {
-        int[] c = (int[]) engine.call(watch, "check", s.number()).getFirst();
+        int[] c = (int[]) call("check", s.number()).getFirst();
         return new SolidCheck(c[0] == 1, c[1], c[2], c[3], c[4]);
     }
 
@@ -75,7 +75,7 @@ public final class ExactShapes implements AutoCloseable {
      * @param angleRad largest turn between neighbouring chords
      */
     public FacedMesh mesh(Solid s, double deflectionMm, double angleRad) throws ExactFailure {
-        return FaceWeld.weld(engine.call(watch, "mesh", s.number(), deflectionMm, angleRad));
+        return FaceWeld.weld(call("mesh", s.number(), deflectionMm, angleRad));
     }
 
     public Solid block(Box3 box) throws ExactFailure {
@@ -178,19 +178,30 @@ public final class ExactShapes implements AutoCloseable {
         return combine("split", bodies, tools);
     }
 
+    private List<Object> call(String operation, Object... values) throws ExactFailure {
+        try {
+            return engine.call(watch, operation, values);
+        } catch (ExactFailure e) {
+            if (e.why() == ExactFailure.Why.ENDED) kept.clear();
+            throw e;
+        } catch (RuntimeException stopped) {
+            kept.clear();
+            throw stopped;
+        }
+    }
+
     private List<Solid> combine(String operation, List<Solid> bodies, List<Solid> tools) throws ExactFailure {
-        return solids(
-                engine.call(watch, operation, numbers(bodies), numbers(tools)).getFirst());
+        return solids(call(operation, numbers(bodies), numbers(tools)).getFirst());
     }
 
     private Solid one(String operation, Object... values) throws ExactFailure {
-        Solid s = new Solid((int) engine.call(watch, operation, values).getFirst());
+        Solid s = new Solid((int) call(operation, values).getFirst());
         kept.add(s.number());
         return s;
     }
 
     private double[] doubles(String operation, Object... values) throws ExactFailure {
-        return (double[]) engine.call(watch, operation, values).getFirst();
+        return (double[]) call(operation, values).getFirst();
     }
 
     private List<Solid> solids(Object numbers) {

@@ -23,7 +23,7 @@ public record Limits(
         double deadlineS) {
 
     /** What the desk and the command line use. */
-    public static final Limits USUAL = new Limits(256L << 20, 5_000_000, 5_000_000, 256L << 20, 200, 16, 10_000, 60);
+    public static final Limits USUAL = new Limits(256L << 20, 5_000_000, 5_000_000, 256L << 20, 200, 16, 10_000, 55);
 
     public Limits {
         if (maxByteCount <= 0) throw new IllegalArgumentException("maxByteCount: " + maxByteCount);

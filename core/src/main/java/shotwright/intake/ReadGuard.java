@@ -30,9 +30,13 @@ final class ReadGuard {
         return this::at;
     }
 
+    boolean isOverdue() {
+        return (System.nanoTime() - startNs) * 1e-9 > limits.deadlineS();
+    }
+
     /** Says how far the work is; ends it when time is up or the person asked to stop. */
     void at(String doing, double share) {
-        if ((System.nanoTime() - startNs) * 1e-9 > limits.deadlineS()) {
+        if (isOverdue()) {
             String s = limits.deadlineS() + " s";
             throw fault(
                     "",

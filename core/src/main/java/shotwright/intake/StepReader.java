@@ -16,6 +16,7 @@ import shotwright.brep.StepShapes;
 import shotwright.brep.exchange.Entity;
 import shotwright.brep.exchange.ExchangeFault;
 import shotwright.brep.exchange.ExchangeFile;
+import shotwright.brep.exchange.Misfit;
 import shotwright.brep.exchange.Products;
 import shotwright.finding.Finding;
 import shotwright.measure.LengthUnit;
@@ -38,32 +39,35 @@ final class StepReader {
     private static final String NEW_EXPORT = "Ask for a new export of the STEP file";
 
     private final ReadGuard guard;
+    private final ExchangeFile exchange;
     private final List<Finding> findings = new ArrayList<>();
 
-    private StepReader(ReadGuard guard) {
+    private StepReader(ReadGuard guard, ExchangeFile exchange) {
         this.guard = guard;
+        this.exchange = exchange;
     }
 
     static RawModel read(ByteBuffer bytes, ReadGuard guard, ExactEngine engine) {
         byte[] file = new byte[bytes.remaining()];
         bytes.get(file);
-        Products products = products(file, guard);
-        try (ExactShapes x = new ExactShapes(engine, (doing, share) -> guard.at("reading the STEP file", 0.1))) {
-            return new StepReader(guard).model(x, file, products);
+        StepReader reader = new StepReader(guard, lookedThrough(file, guard));
+        try (ExactShapes x = new ExactShapes(engine, reader::goOn)) {
+            return reader.model(x, file);
         } catch (ExactFailure e) {
-            throw guard.fault(
-                    "",
-                    trimmed(String.valueOf(e.getMessage())),
-                    switch (e.why()) {
-                        case NO_ENGINE -> "Export the part as STL, OBJ or 3MF";
-                        case ENDED -> "Try again; if it ends again, export the part as STL, OBJ or 3MF";
-                        case REFUSED -> NEW_EXPORT;
-                    });
+            String said = trimmed(String.valueOf(e.getMessage()));
+            throw switch (e.why()) {
+                case NO_ENGINE -> guard.fault("", said, "Export the part as STL, OBJ or 3MF");
+                case ENDED ->
+                    reader.fault(
+                            said + ". What may have upset it: ",
+                            "Read the file once more; if it ends again, ask for a new export of the STEP file");
+                case REFUSED -> reader.fault("", NEW_EXPORT);
+            };
         }
     }
 
     /** Looks the file through before the engine gets it, so that a broken one is refused with its line. */
-    private static Products products(byte[] file, ReadGuard guard) {
+    private static ExchangeFile lookedThrough(byte[] file, ReadGuard guard) {
         guard.at("looking the STEP file through", 0.02);
         try {
             ExchangeFile exchange = ExchangeFile.read(file);
@@ -76,17 +80,35 @@ final class StepReader {
                                 + ", which is not in the file",
                         NEW_EXPORT);
             }
-            return Products.of(exchange);
+            return exchange;
         } catch (ExchangeFault e) {
             throw guard.fault("line " + e.line(), String.valueOf(e.getMessage()), NEW_EXPORT);
         }
+    }
+
+    private void goOn(String doing, double share) {
+        if (guard.isOverdue())
+            throw fault(
+                    "reading took longer than " + guard.limits().deadlineS() + " s and was stopped; likely ",
+                    "Ask for a new export of the STEP file, or for STL or 3MF");
+        guard.at("reading the STEP file", 0.1);
     }
 
     private static String trimmed(String sentence) {
         return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 
-    private RawModel model(ExactShapes x, byte[] file, Products products) throws ExactFailure {
+    /** A complaint at the entity that is the likeliest reason. */
+    private IntakeException fault(String before, String remedy) {
+        Optional<Misfit> misfit = Misfit.whyNoSolid(exchange);
+        return guard.fault(
+                misfit.map(m -> "line " + m.entity().line()).orElse(""),
+                before + misfit.map(Misfit::text).orElse("the file holds no entity at all"),
+                remedy);
+    }
+
+    private RawModel model(ExactShapes x, byte[] file) throws ExactFailure {
+        Products products = Products.of(exchange);
         StepShapes shapes = x.readStep(file);
         if (shapes.solids().isEmpty()) {
             if (!products.externalFiles().isEmpty())
@@ -96,7 +118,7 @@ final class StepReader {
                                 + String.join(", ", products.externalFiles()),
                         "Ask for those files, or for one export with everything in it");
             String instead = shapes.loose().isEmpty() ? "no shape at all" : "only loose surfaces";
-            throw guard.fault("", "the STEP file holds " + instead, "Ask for an export of the closed solid itself");
+            throw fault("the STEP file holds " + instead + "; ", "Ask for an export of the closed solid itself");
         }
         if (!shapes.loose().isEmpty()) loose(shapes.loose().size());
         List<RawObject> objects = new ArrayList<>();
@@ -122,6 +144,8 @@ final class StepReader {
         FacedMesh mesh = x.mesh(solid, deflection, CHORD_TURN_RAD);
         guard.facets(mesh.mesh().facetCount(), "");
         ExactMass mass = x.measure(solid);
+        if (!(mass.volumeMm3() > 0) || Double.isInfinite(mass.volumeMm3()))
+            throw fault("the faces of the STEP file bound no volume; likely ", NEW_EXPORT);
         FacedMesh coarse = x.mesh(solid, SECOND_DEFLECTION * deflection, CHORD_TURN_RAD);
         weigh(
                 mass,
@@ -133,10 +157,13 @@ final class StepReader {
     }
 
     private void notQuite() {
+        String where = Misfit.likeliest(exchange)
+                .map(m -> " The likeliest reason is in line " + m.entity().line() + ": " + m.text() + ".")
+                .orElse("");
         findings.add(Finding.watch(
                         "faces-do-not-meet",
-                        "Some faces and edges of the STEP file do not meet within their own tolerance. The part was read; exact"
-                                + " halves may not come of it.")
+                        "Some faces and edges of the STEP file do not meet within their own tolerance." + where
+                                + " Exact halves may not come of it.")
                 .remedy("Ask for a new export, if exact mold halves are wanted."));
     }
 

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import shotwright.mold.export.WholeFile;
 
 /**
@@ -20,7 +21,7 @@ public final class JobFolder {
     }
 
     /**
-     * Opens a folder, making it where it does not exist.
+     * Opens a folder, making it where it does not exist, and clears away what a run that was killed left half written in it.
      *
      * @throws JobException when the folder cannot be made or written in
      */
@@ -36,6 +37,11 @@ public final class JobFolder {
         if (!Files.isWritable(root))
             throw new JobException(
                     "The folder “" + root + "” cannot be written in. Name another folder with --out.", null);
+        try (Stream<Path> folders = Files.find(root, 2, (p, a) -> a.isDirectory())) {
+            for (Path folder : folders.toList()) WholeFile.sweep(folder);
+        } catch (IOException | UncheckedIOException unreadable) {
+            // they are in nobody's way
+        }
         return new JobFolder(root);
     }
 

@@ -25,8 +25,8 @@ public final class WorkerEngine implements ExactEngine {
      * @param memoryMib memory for all shapes together
      */
     public record Allowance(Duration longest, int memoryMib) {
-        /** A minute and a half, and 1.5 GiB. */
-        public static final Allowance USUAL = new Allowance(Duration.ofSeconds(90), 1536);
+        /** A minute and a half, and 1.25 GiB; with the process around it that stays under 2 GB. */
+        public static final Allowance USUAL = new Allowance(Duration.ofSeconds(90), 1280);
     }
 
     private final EngineFiles files;
@@ -51,8 +51,12 @@ public final class WorkerEngine implements ExactEngine {
         try {
             List<Object> out = Wire.values(waitFor(w, w.ask(Wire.bytes(message)), watch));
             if (out.getFirst().equals("done")) return out.subList(1, out.size());
-            throw new ExactFailure(ExactFailure.Why.REFUSED, sentence(String.valueOf(out.get(1))));
-        } catch (Progress.Cancelled e) {
+            String said = String.valueOf(out.get(1));
+            if (out.getFirst().equals("failed"))
+                throw new ExactFailure(ExactFailure.Why.REFUSED, "The exact-solid engine says: " + said + ".");
+            end();
+            throw ended(said);
+        } catch (RuntimeException e) { // the watcher wants no more of it
             end();
             throw e;
         }
@@ -75,7 +79,7 @@ public final class WorkerEngine implements ExactEngine {
             } catch (ExecutionException e) {
                 String word = w.lastWord();
                 end();
-                throw ended(word.isEmpty() ? "its process went away" : word);
+                throw ended(word);
             }
         }
     }
@@ -83,11 +87,7 @@ public final class WorkerEngine implements ExactEngine {
     private static ExactFailure ended(String why) {
         return new ExactFailure(
                 ExactFailure.Why.ENDED,
-                "The exact-solid engine ended (" + why + "). Nothing else is harmed; try again.");
-    }
-
-    private static String sentence(String said) {
-        return "The exact-solid engine says: " + said + ".";
+                "The exact-solid engine ended (" + why + "). Nothing else is harmed, and the work can be tried again.");
     }
 
     private WorkerProcess running() throws ExactFailure {

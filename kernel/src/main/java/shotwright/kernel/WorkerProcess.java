@@ -6,25 +6,31 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import shotwright.kernel.worker.WorkerMain;
 
 /** One running engine process. It ends when its input ends, so nothing is left behind however this process goes. */
 final class WorkerProcess {
     private static final int LAST_WORDS = 20;
+    private static final long LISTEN_MS = 500;
 
     private final Process process;
     private final DataOutputStream to;
     private final DataInputStream from;
     private final ArrayDeque<String> lastWords = new ArrayDeque<>();
 
+    private final Thread listener;
+
     private WorkerProcess(Process process) {
         this.process = process;
         this.to = new DataOutputStream(process.getOutputStream());
         this.from = new DataInputStream(process.getInputStream());
-        Thread.ofPlatform().daemon().name("engine's last words").start(this::listen);
+        this.listener = Thread.ofPlatform().daemon().name("engine's last words").start(this::listen);
     }
 
     static WorkerProcess start(EngineFiles files, int mostMemoryMib) throws IOException {
@@ -35,10 +41,11 @@ final class WorkerProcess {
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
                 "-Xshare:auto",
+                "-XX:-UsePerfData", // else a killed process leaves a file behind
                 "--enable-native-access=ALL-UNNAMED",
                 "-cp",
                 System.getProperty("java.class.path"),
-                "shotwright.kernel.worker.WorkerMain",
+                WorkerMain.class.getName(),
                 files.folder().toAbsolutePath().toString(),
                 files.nativeLibrary().orElseThrow().toAbsolutePath().toString(),
                 Integer.toString(mostMemoryMib)));
@@ -84,11 +91,20 @@ final class WorkerProcess {
         return process.pid();
     }
 
-    /** The last line it complained in, or nothing. */
+    /** What it ended of, in its own last words where it had time for any. */
     String lastWord() {
-        synchronized (lastWords) {
-            return lastWords.isEmpty() ? "" : lastWords.getLast();
+        try {
+            if (process.waitFor(LISTEN_MS, TimeUnit.MILLISECONDS)
+                    && process.exitValue() == WorkerMain.WITH_LAST_WORD
+                    && listener.join(Duration.ofMillis(LISTEN_MS))) {
+                synchronized (lastWords) {
+                    if (!lastWords.isEmpty()) return lastWords.getLast();
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
+        return "its process went away";
     }
 
     void end() {

@@ -1,7 +1,9 @@
 // Exact solids: the few dozen operations the trade needs, on shapes kept by number. Lengths in mm, angles in radians.
 // Every operation takes and gives plain values only: numbers, strings, and typed arrays for anything long.
 const shapes = new Map();
-let oc, memory, last = 0;
+let oc, memory;
+// begins anywhere, so that a number from an engine that has ended is not taken for a shape of this one
+let last = Math.floor(Math.random() * 1e9);
 
 const keep = shape => {
   if (!shape || shape.IsNull()) throw new Error('nothing came of it');
@@ -296,11 +298,11 @@ function call(name, values) {
   return operation(...values);
 }
 
-/** Starts the kernel from its own module and program bytes; no more than the given pages of 64 KiB. */
-export async function start(module, program, mostPages) {
+/** Starts the kernel from its own module and program bytes; at more than the given pages of 64 KiB it says so and is ended. */
+export async function start(module, program, mostPages, full) {
   const grow = WebAssembly.Memory.prototype.grow;
   WebAssembly.Memory.prototype.grow = function (pages) {
-    if (this.buffer.byteLength / 65536 + pages > mostPages) throw new RangeError('memory limit reached');
+    if (this.buffer.byteLength / 65536 + pages > mostPages) full(); // the kernel itself would try smaller and smaller pieces for minutes
     return grow.call(this, pages);
   };
   oc = await module({
@@ -365,12 +367,12 @@ function give(values) {
 const fromUtf8 = bytes => decodeURIComponent(Array.from(bytes, b => '%' + b.toString(16).padStart(2, '0')).join(''));
 const toUtf8 = text => Uint8Array.from(unescape(encodeURIComponent(text)), c => c.charCodeAt(0));
 
-/** One message in, one out: "done" and the values, or "failed" and a text. */
+/** One message in, one out: "done" and the values; "failed" and a text; "broken" and a text when the kernel itself may be in disorder now. */
 export function answer(buffer) {
   try {
     const [name, ...values] = take(buffer);
     return give(['done', ...call(name, values)]);
   } catch (e) {
-    return give(['failed', said(e)]);
+    return give([e instanceof WebAssembly.RuntimeError || e instanceof RangeError ? 'broken' : 'failed', said(e)]);
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -205,6 +206,69 @@ class WorkerEngineTest {
             assertThatThrownBy(() -> new ExactShapes(own, stop).sphere(Vec3.ZERO, 1))
                     .isInstanceOf(Progress.Cancelled.class);
             assertThat(own.pid()).isEmpty();
+        }
+    }
+
+    @Test
+    void aHungEngineIsEndedAndStartedAnew() throws Exception {
+        try (WorkerEngine own = new WorkerEngine(new WorkerEngine.Allowance(Duration.ofSeconds(12), 512));
+                ExactShapes x = new ExactShapes(own, Progress.SILENT)) {
+            Solid s = x.sphere(Vec3.ZERO, 1);
+            Freeze.process(own.pid().orElseThrow());
+            assertThatThrownBy(() -> x.measure(s))
+                    .isInstanceOfSatisfying(
+                            ExactFailure.class, f -> assertThat(f.why()).isEqualTo(ExactFailure.Why.ENDED))
+                    .hasMessageContaining("took longer than 12 s");
+            assertThat(x.measure(x.sphere(Vec3.ZERO, 2)).volumeMm3()).isCloseTo(32.0 / 3 * Math.PI, within(1e-6));
+        }
+    }
+
+    @Test
+    void stoppingDoesNotWaitForAHungEngine() throws Exception {
+        AtomicBoolean asked = new AtomicBoolean();
+        Progress stop = (doing, share) -> {
+            if (asked.get()) throw new Progress.Cancelled();
+        };
+        try (WorkerEngine own = new WorkerEngine(WorkerEngine.Allowance.USUAL);
+                ExactShapes x = new ExactShapes(own, stop)) {
+            Solid s = x.sphere(Vec3.ZERO, 1);
+            long pid = own.pid().orElseThrow();
+            Freeze.process(pid);
+            asked.set(true);
+            long start = System.nanoTime();
+            assertThatThrownBy(() -> x.measure(s)).isInstanceOf(Progress.Cancelled.class);
+            assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(1));
+            assertThat(ProcessHandle.of(pid).filter(ProcessHandle::isAlive)).isEmpty();
+        }
+    }
+
+    @Test
+    void outOfMemoryIsSaidAndTheEngineStartedAnew() throws ExactFailure {
+        try (WorkerEngine own = new WorkerEngine(new WorkerEngine.Allowance(Duration.ofSeconds(60), 320));
+                ExactShapes x = new ExactShapes(own, Progress.SILENT)) {
+            Solid s = x.sphere(Vec3.ZERO, 10);
+            assertThatThrownBy(() -> x.mesh(s, 1e-5, 0.5)) // some ten million triangles
+                    .isInstanceOfSatisfying(
+                            ExactFailure.class, f -> assertThat(f.why()).isEqualTo(ExactFailure.Why.ENDED))
+                    .hasMessageContaining("out of memory");
+            assertThat(x.measure(x.sphere(Vec3.ZERO, 2)).volumeMm3()).isCloseTo(32.0 / 3 * Math.PI, within(1e-6));
+        }
+    }
+
+    /** A watcher that has enough may throw what it likes; the answer that is still to come must not be taken for the next one. */
+    @Test
+    void aWatcherThatThrowsLeavesNoAnswerBehind() throws ExactFailure {
+        AtomicBoolean enough = new AtomicBoolean();
+        Progress watch = (doing, share) -> {
+            if (enough.get()) throw new IllegalStateException("enough");
+        };
+        try (WorkerEngine own = new WorkerEngine(WorkerEngine.Allowance.USUAL);
+                ExactShapes x = new ExactShapes(own, watch)) {
+            Solid s = x.sphere(Vec3.ZERO, 10);
+            enough.set(true);
+            assertThatThrownBy(() -> x.mesh(s, 1e-3, 0.5)).hasMessage("enough");
+            enough.set(false);
+            assertThat(x.measure(x.sphere(Vec3.ZERO, 1)).volumeMm3()).isCloseTo(4.0 / 3 * Math.PI, within(1e-6));
         }
     }
 

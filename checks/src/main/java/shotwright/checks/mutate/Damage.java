@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 /** Damages bytes the way transfers, editors, careless exporters and ill will do. Everything follows from the random source. */
 final class Damage {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d*)?([eE][+-]?\\d+)?");
+    private static final Pattern DIGIT = Pattern.compile("\\d");
     private static final Pattern WORD = Pattern.compile("[A-Za-z:_/]+");
     private static final String[] NUMBERS = {
         "0",
@@ -43,7 +44,8 @@ final class Damage {
         "20",
         "1e-30"
     };
-    private static final String[] WORDS = {
+    /** What stands in mesh files. */
+    static final String[] MESH_WORDS = {
         "solid",
         "endsolid",
         "facet",
@@ -79,18 +81,57 @@ final class Damage {
         "\ufeff",
         "ISO-10303-21;"
     };
+    /** What stands in STEP files. */
+    static final String[] STEP_WORDS = {
+        "ENDSEC;",
+        "DATA;",
+        "END-ISO-10303-21;",
+        "CARTESIAN_POINT",
+        "DIRECTION",
+        "VERTEX_POINT",
+        "EDGE_CURVE",
+        "ORIENTED_EDGE",
+        "EDGE_LOOP",
+        "PLANE",
+        "CYLINDRICAL_SURFACE",
+        "B_SPLINE_CURVE_WITH_KNOTS",
+        "ADVANCED_FACE",
+        "CLOSED_SHELL",
+        "MANIFOLD_SOLID_BREP",
+        "PRODUCT_DEFINITION",
+        "#1",
+        "#999999999",
+        "#9999999999",
+        "$",
+        "*",
+        ".T.",
+        ".UNSPECIFIED.",
+        "(",
+        ")",
+        "((((",
+        "'",
+        "/*",
+        "\\X2\\00",
+        "\0",
+        "é"
+    };
 
     private final RandomGenerator r;
+    private final String[] words;
+    private final double blindShare;
 
-    Damage(RandomGenerator r) {
+    /** Damage with words that such files hold; a share of it takes bytes as they are. */
+    Damage(RandomGenerator r, String[] words, double blindShare) {
         this.r = r;
+        this.words = words;
+        this.blindShare = blindShare;
     }
 
     byte[] of(SeedFile seed) {
         if (!seed.entries().isEmpty() && r.nextInt(4) != 0) return SeedFile.pack(entries(seed.entries()));
         byte[] b = seed.bytes();
         boolean text = seed.isText();
-        for (int n = 1 + r.nextInt(2); n > 0; n--) b = text && r.nextBoolean() ? text(b) : raw(b);
+        for (int n = 1 + r.nextInt(2); n > 0; n--) b = text && r.nextDouble() >= blindShare ? text(b) : raw(b);
         return b;
     }
 
@@ -161,16 +202,17 @@ final class Damage {
     private byte[] text(byte[] b) {
         String s = new String(b, StandardCharsets.ISO_8859_1);
         String out =
-                switch (r.nextInt(8)) {
+                switch (r.nextInt(10)) {
                     case 0, 1 -> replaced(s, NUMBER, NUMBERS[r.nextInt(NUMBERS.length)]);
                     case 2 -> swapped(s, NUMBER);
                     case 3 -> swapped(s, WORD);
-                    case 4 -> replaced(s, WORD, WORDS[r.nextInt(WORDS.length)]);
+                    case 4 -> replaced(s, WORD, words[r.nextInt(words.length)]);
                     case 5 -> {
                         int at = r.nextInt(s.length() + 1);
-                        yield s.substring(0, at) + " " + WORDS[r.nextInt(WORDS.length)] + " " + s.substring(at);
+                        yield s.substring(0, at) + " " + words[r.nextInt(words.length)] + " " + s.substring(at);
                     }
                     case 6 -> lines(s);
+                    case 7, 8 -> replaced(s, DIGIT, Integer.toString(r.nextInt(10)));
                     default ->
                         replaced(s, NUMBER, Double.toString((r.nextDouble() - 0.5) * Math.pow(10, r.nextInt(12) - 4)));
                 };

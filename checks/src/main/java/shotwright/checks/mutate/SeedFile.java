@@ -87,6 +87,17 @@ final class SeedFile {
         return out;
     }
 
+    /** Files of the folder by name; none when one of them is not there. */
+    static List<SeedFile> named(Path folder, List<String> names) throws IOException {
+        List<SeedFile> out = new ArrayList<>();
+        for (String n : names) {
+            Path p = folder.resolve(n);
+            if (!Files.isReadable(p)) return List.of();
+            out.add(new SeedFile(n, Files.readAllBytes(p)));
+        }
+        return out;
+    }
+
     private static TriMesh block() {
         return prism(new double[][] {{0, 0}, {20, 0}, {20, 12}, {0, 12}}, new int[] {0, 1, 2, 0, 2, 3});
     }

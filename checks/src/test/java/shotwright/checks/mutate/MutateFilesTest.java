@@ -14,10 +14,10 @@ class MutateFilesTest {
         Path shared = Repository.root().resolveSibling("shared").resolve("parts");
         MutateFiles run = new MutateFiles(folder, shared);
         for (long seed = 1; seed <= 2000; seed++) run.one(seed);
-        assertThat(run.failures()).isEmpty();
+        assertThat(run.endings().failures()).isEmpty();
         // the damage is neither so mild that all is accepted nor so rough that nothing gets past the first look
-        assertThat(run.count("part")).isBetween(100, 1200);
-        assertThat(run.count("refused")).isGreaterThan(200);
-        assertThat(run.count("complaint")).isGreaterThan(300);
+        assertThat(run.endings().count("part")).isBetween(100, 1200);
+        assertThat(run.endings().count("refused")).isGreaterThan(200);
+        assertThat(run.endings().count("complaint")).isGreaterThan(300);
     }
 }

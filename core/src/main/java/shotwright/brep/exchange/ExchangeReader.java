@@ -13,6 +13,7 @@ import java.util.Map;
 /** Reads the clear text encoding of ISO 10303-21, one pass, no look back. */
 final class ExchangeReader {
     private static final int DEEPEST = 200;
+    private static final int MOST_QUOTED = 40;
     private static final Value NOTHING = new Value.Nothing();
 
     private final byte[] in;
@@ -154,7 +155,7 @@ final class ExchangeReader {
         try {
             return Double.parseDouble(latin(start, at));
         } catch (NumberFormatException e) {
-            throw fault("\"" + latin(start, at) + "\" is no number");
+            throw fault("\"" + latin(start, Math.min(at, start + MOST_QUOTED)) + "\" is no number");
         }
     }
 
@@ -228,9 +229,14 @@ final class ExchangeReader {
     }
 
     private void expect(char c) {
-        if (peek() != c)
-            throw fault("\"" + c + "\" is missing before \"" + latin(at, Math.min(in.length, at + 12)) + "\"");
+        if (peek() != c) throw fault("\"" + c + "\" is missing before \"" + ahead() + "\"");
         at++;
+    }
+
+    /** The next few signs of this line, what is no letter, figure or sign of ASCII as a question mark. */
+    private String ahead() {
+        String next = latin(at, Math.min(in.length, at + 12));
+        return next.split("[\r\n]", 2)[0].replaceAll("[^ -~]", "?");
     }
 
     /** Over blanks and remarks. */

@@ -19,6 +19,9 @@ import shotwright.geom.Vec3;
  */
 public record Products(
         Map<Integer, Product> products, List<Use> uses, List<String> externalFiles, List<String> solidNames) {
+    /** Types of closed bodies. */
+    static final List<String> SOLIDS = List.of("MANIFOLD_SOLID_BREP", "BREP_WITH_VOIDS");
+
     private static final int DEEPEST = 64;
 
     /**
@@ -73,7 +76,7 @@ public record Products(
                 .toList();
         List<String> solids = file.entities().values().stream()
                 .flatMap(e -> e.parts().stream())
-                .filter(p -> p.type().equals("MANIFOLD_SOLID_BREP") || p.type().equals("BREP_WITH_VOIDS"))
+                .filter(p -> SOLIDS.contains(p.type()))
                 .map(p -> ExchangeFile.texts(p.values()).findFirst().orElse("").strip())
                 .toList();
         return new Products(products, List.copyOf(uses), files, solids);

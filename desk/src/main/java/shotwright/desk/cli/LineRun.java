@@ -92,15 +92,7 @@ final class LineRun {
 
     private static JobResult watched(Work work) {
         TerminalProgress progress = TerminalProgress.onStandardError();
-        Thread me = Thread.currentThread();
-        Thread onStop = new Thread(() -> {
-            progress.stop();
-            try {
-                me.join(3000);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        });
+        Thread onStop = Stopping.asks(progress);
         Runtime.getRuntime().addShutdownHook(onStop);
         try (ExactEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
             return work.run(engine, progress);

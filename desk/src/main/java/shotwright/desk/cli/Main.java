@@ -56,7 +56,9 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(run(args));
+        int code = run(args);
+        Stopping.lastWordSaid();
+        System.exit(code);
     }
 
     /** Runs one command line and returns its exit code. */

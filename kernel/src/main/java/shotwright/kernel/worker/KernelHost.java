@@ -9,6 +9,9 @@ import com.caoccao.javet.interop.V8Runtime;
 import com.caoccao.javet.interop.loader.IJavetLibLoadingListener;
 import com.caoccao.javet.interop.loader.JavetLibLoader;
 import com.caoccao.javet.interop.options.V8RuntimeOptions;
+import com.caoccao.javet.interop.callback.IJavetDirectCallable;
+import com.caoccao.javet.interop.callback.JavetCallbackContext;
+import com.caoccao.javet.interop.callback.JavetCallbackType;
 import com.caoccao.javet.values.reference.V8ValueArrayBuffer;
 import com.caoccao.javet.values.reference.V8ValueFunction;
 import java.io.File;
@@ -33,7 +36,7 @@ final class KernelHost {
             import module from 'kernel';
             import { start, answer } from 'exact';
             globalThis.answer = answer;
-            start(module, new Uint8Array(program), pages).then(
+            start(module, new Uint8Array(program), pages, full).then(
               () => { globalThis.state = 'ready'; }, e => { globalThis.state = String(e); });
             """;
 
@@ -76,6 +79,12 @@ final class KernelHost {
             runtime.getGlobalObject().set("program", buffer);
         }
         runtime.getGlobalObject().set("pages", memoryMib * PAGES_PER_MIB);
+        try (V8ValueFunction full = runtime.createV8ValueFunction(new JavetCallbackContext(
+                "full",
+                JavetCallbackType.DirectCallNoThisAndNoResult,
+                (IJavetDirectCallable.NoThisAndNoResult<RuntimeException>) values -> WorkerMain.end("out of memory")))) {
+            runtime.getGlobalObject().set("full", full);
+        }
         runtime.getExecutor(BEFORE).executeVoid();
         runtime.getExecutor(BOOT)
                 .setResourceName("file:///boot.mjs")

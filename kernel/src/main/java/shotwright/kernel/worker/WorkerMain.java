@@ -16,12 +16,17 @@ public final class WorkerMain {
     /** The kernel recurses deeply. */
     private static final long STACK_BYTES = 256L << 20;
 
+    /** Exit code when the last line of the error output says why. */
+    public static final int WITH_LAST_WORD = 3;
+
     private WorkerMain() {}
 
     /** Arguments: the folder with the kernel, the V8 library, memory in MiB. */
     public static void main(String[] args) {
         DataOutputStream out = new DataOutputStream(new FileOutputStream(FileDescriptor.out));
         System.setOut(System.err); // nothing but messages goes out
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) ->
+                end(e instanceof OutOfMemoryError ? "out of memory" : String.valueOf(e.getMessage())));
         BlockingQueue<byte[]> asked = new LinkedBlockingQueue<>();
         new Thread(null, () -> work(args, asked, out), "kernel", STACK_BYTES).start();
         try (DataInputStream in = new DataInputStream(System.in)) {
@@ -47,8 +52,14 @@ public final class WorkerMain {
                 out.flush();
             }
         } catch (IOException | JavetException | InterruptedException | RuntimeException e) {
-            System.err.println(e.getMessage());
-            Runtime.getRuntime().halt(3);
+            end(String.valueOf(e.getMessage()));
         }
+    }
+
+    /** Ends this process at once, with a last word to whoever started it. */
+    static void end(String lastWord) {
+        System.err.println(lastWord);
+        System.err.flush();
+        Runtime.getRuntime().halt(WITH_LAST_WORD);
     }
 }
