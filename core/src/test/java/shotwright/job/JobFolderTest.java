@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class JobFolderTest {
     @TempDir
-    Path root;
+    Path root = Path.of("");
 
     @Test
     void aWriterThatFailsLeavesTheOldFile() throws IOException {

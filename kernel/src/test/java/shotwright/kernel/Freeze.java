@@ -14,6 +14,9 @@ final class Freeze {
     static void process(long pid) throws IOException, InterruptedException {
         Path kill = Path.of("/bin/kill");
         assumeTrue(Files.isExecutable(kill), "a process can be stopped so only where there is /bin/kill");
-        assertThat(new ProcessBuilder(kill.toString(), "-STOP", Long.toString(pid)).start().waitFor()).isZero();
+        assertThat(new ProcessBuilder(kill.toString(), "-STOP", Long.toString(pid))
+                        .start()
+                        .waitFor())
+                .isZero();
     }
 }

@@ -50,7 +50,8 @@ public final class MutateFiles {
         long start = System.nanoTime();
         for (int i = 0; i < count; i++) {
             run.one(first + i);
-            if ((i + 1) % 10_000 == 0) System.out.println((i + 1) + " files, " + run.endings.failures().size() + " failures");
+            if ((i + 1) % 10_000 == 0)
+                System.out.println((i + 1) + " files, " + run.endings.failures().size() + " failures");
         }
         System.out.println(run.endings.report((System.nanoTime() - start) * 1e-9));
         if (run.endings.failures().isEmpty()) Files.deleteIfExists(folder);

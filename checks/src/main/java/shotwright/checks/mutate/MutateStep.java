@@ -44,7 +44,8 @@ public final class MutateStep implements AutoCloseable {
         long first = args.length > 1 ? Long.parseLong(args[1]) : 1;
         Path folder = Files.createTempDirectory("mutate");
         int failed;
-        try (MutateStep run = new MutateStep(folder, Path.of(System.getProperty("shotwright.parts", "../shared/parts")))) {
+        try (MutateStep run =
+                new MutateStep(folder, Path.of(System.getProperty("shotwright.parts", "../shared/parts")))) {
             if (run.seeds.isEmpty()) {
                 System.err.println("The parts are not there; name their folder with -Dshotwright.parts=FOLDER.");
                 System.exit(2);
@@ -52,7 +53,9 @@ public final class MutateStep implements AutoCloseable {
             long start = System.nanoTime();
             for (int i = 0; i < count; i++) {
                 run.one(first + i);
-                if ((i + 1) % 200 == 0) System.out.println((i + 1) + " files, " + run.endings.failures().size() + " failures");
+                if ((i + 1) % 200 == 0)
+                    System.out.println(
+                            (i + 1) + " files, " + run.endings.failures().size() + " failures");
             }
             System.out.println(run.report((System.nanoTime() - start) * 1e-9));
             failed = run.endings.failures().size();
@@ -82,7 +85,8 @@ public final class MutateStep implements AutoCloseable {
         Random r = new Random(seed * 0x9E3779B97F4A7C15L);
         SeedFile good = seeds.get(r.nextInt(seeds.size()));
         byte[] damaged = new Damage(r, Damage.STEP_WORDS, 0.25).of(good);
-        endings.one(seed, good.name(), damaged, file -> Intake.read(file, IntakeOptions.usual(), engine, Progress.SILENT));
+        endings.one(
+                seed, good.name(), damaged, file -> Intake.read(file, IntakeOptions.usual(), engine, Progress.SILENT));
         look(seed);
     }
 
@@ -108,7 +112,8 @@ public final class MutateStep implements AutoCloseable {
     }
 
     String report(double seconds) {
-        return endings.report(seconds) + "\nengine started " + starts + " times; this process and the engine's held at most " + (mostKib >> 10) + " MiB";
+        return endings.report(seconds) + "\nengine started " + starts
+                + " times; this process and the engine's held at most " + (mostKib >> 10) + " MiB";
     }
 
     @Override

@@ -32,7 +32,7 @@ class LeftBehindTest {
     }
 
     @TempDir
-    Path folder;
+    Path folder = Path.of("");
 
     private Path step = Path.of("");
     private Path job = Path.of("");
@@ -44,8 +44,8 @@ class LeftBehindTest {
         job = folder.resolve("job");
         temporary = Files.createDirectory(folder.resolve("temporary"));
         try (WorkerEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
-            assumeTrue(
-                    engine.whatIsMissing().isEmpty(), () -> engine.whatIsMissing().orElse(""));
+            assumeTrue(engine.whatIsMissing().isEmpty(), () -> engine.whatIsMissing()
+                    .orElse(""));
             step = Cup.write(engine, folder);
         }
     }
@@ -133,7 +133,10 @@ class LeftBehindTest {
     }
 
     private static void signal(String which, Process run) throws IOException, InterruptedException {
-        assertThat(new ProcessBuilder(KILL.toString(), which, Long.toString(run.pid())).start().waitFor()).isZero();
+        assertThat(new ProcessBuilder(KILL.toString(), which, Long.toString(run.pid()))
+                        .start()
+                        .waitFor())
+                .isZero();
     }
 
     private void nothingLeft(List<ProcessHandle> engines) throws Exception {

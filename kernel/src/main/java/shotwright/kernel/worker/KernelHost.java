@@ -6,12 +6,12 @@ import com.caoccao.javet.enums.JSRuntimeType;
 import com.caoccao.javet.exceptions.JavetException;
 import com.caoccao.javet.interop.V8Host;
 import com.caoccao.javet.interop.V8Runtime;
-import com.caoccao.javet.interop.loader.IJavetLibLoadingListener;
-import com.caoccao.javet.interop.loader.JavetLibLoader;
-import com.caoccao.javet.interop.options.V8RuntimeOptions;
 import com.caoccao.javet.interop.callback.IJavetDirectCallable;
 import com.caoccao.javet.interop.callback.JavetCallbackContext;
 import com.caoccao.javet.interop.callback.JavetCallbackType;
+import com.caoccao.javet.interop.loader.IJavetLibLoadingListener;
+import com.caoccao.javet.interop.loader.JavetLibLoader;
+import com.caoccao.javet.interop.options.V8RuntimeOptions;
 import com.caoccao.javet.values.reference.V8ValueArrayBuffer;
 import com.caoccao.javet.values.reference.V8ValueFunction;
 import java.io.File;
@@ -80,9 +80,9 @@ final class KernelHost {
         }
         runtime.getGlobalObject().set("pages", memoryMib * PAGES_PER_MIB);
         try (V8ValueFunction full = runtime.createV8ValueFunction(new JavetCallbackContext(
-                "full",
-                JavetCallbackType.DirectCallNoThisAndNoResult,
-                (IJavetDirectCallable.NoThisAndNoResult<RuntimeException>) values -> WorkerMain.end("out of memory")))) {
+                "full", JavetCallbackType.DirectCallNoThisAndNoResult, (IJavetDirectCallable.NoThisAndNoResult<
+                                RuntimeException>)
+                        values -> WorkerMain.end("out of memory")))) {
             runtime.getGlobalObject().set("full", full);
         }
         runtime.getExecutor(BEFORE).executeVoid();

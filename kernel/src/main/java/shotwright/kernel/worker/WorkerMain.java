@@ -25,8 +25,8 @@ public final class WorkerMain {
     public static void main(String[] args) {
         DataOutputStream out = new DataOutputStream(new FileOutputStream(FileDescriptor.out));
         System.setOut(System.err); // nothing but messages goes out
-        Thread.setDefaultUncaughtExceptionHandler((thread, e) ->
-                end(e instanceof OutOfMemoryError ? "out of memory" : String.valueOf(e.getMessage())));
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, e) -> end(e instanceof OutOfMemoryError ? "out of memory" : String.valueOf(e.getMessage())));
         BlockingQueue<byte[]> asked = new LinkedBlockingQueue<>();
         new Thread(null, () -> work(args, asked, out), "kernel", STACK_BYTES).start();
         try (DataInputStream in = new DataInputStream(System.in)) {
