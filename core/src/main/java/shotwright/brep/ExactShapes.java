@@ -38,9 +38,10 @@ public final class ExactShapes implements AutoCloseable {
         return new StepShapes(solids(out.get(1)), solids(out.get(2)));
     }
 
-    /** The solids as one STEP file in millimetres, under a product name. */
+    /** The solids as one STEP file in millimetres, under a product name; the same solids give the same bytes. */
     public byte[] writeStep(String name, List<Solid> solids) throws ExactFailure {
-        return (byte[]) call("writeStep", numbers(solids), name).getFirst();
+        return StepHead.named(
+                (byte[]) call("writeStep", (Object) numbers(solids)).getFirst(), name);
     }
 
     /** Volume, surface and centroid from the exact surfaces. */
@@ -99,6 +100,21 @@ public final class ExactShapes implements AutoCloseable {
     /** The body a flat outline sweeps along a vector. */
     public Solid prism(Outline outline, Vec3 alongMm) throws ExactFailure {
         return one("prism", outline.numbers(), numbers(alongMm));
+    }
+
+    /** The body between two flat outlines of as many pieces, each piece joined straight to its partner; arcs about one axis give cones. */
+    public Solid loft(Outline low, Outline high) throws ExactFailure {
+        return one("loft", low.numbers(), high.numbers());
+    }
+
+    /**
+     * The same solid with edges rounded.
+     *
+     * @param radiusMm of the round
+     * @param onEdgesMm a point on each edge, no further off than 0.001 mm; what goes on from an edge without a kink is rounded with it
+     */
+    public Solid round(Solid s, double radiusMm, List<Vec3> onEdgesMm) throws ExactFailure {
+        return one("round", s.number(), radiusMm, numbers(onEdgesMm.toArray(Vec3[]::new)));
     }
 
     /** A flat face, for splitting with. */

@@ -21,13 +21,13 @@ public final class PlainCap {
 
     /** The cap, opening direction +z, hollow below, open end at z = 0. */
     public static TriMesh mesh() {
-        double t = Outline.tanDeg(DRAFT_DEG);
+        double t = Rows.tanDeg(DRAFT_DEG);
         DraftedSolid s = new DraftedSolid();
-        int[] foot = s.ring(Outline.atZ(Outline.circle(OUTSIDE, SIDES, 0), 0));
-        int[] top = s.ring(Outline.atZ(Outline.circle(OUTSIDE - HEIGHT * t, SIDES, 0), HEIGHT));
-        int[] mouth = s.ring(Outline.atZ(Outline.circle(INSIDE, SIDES, 0), 0).reversed());
-        int[] roof = s.ring(Outline.atZ(Outline.circle(INSIDE - HOLLOW * t, SIDES, 0), HOLLOW)
-                .reversed());
+        int[] foot = s.ring(Rows.atZ(Rows.circle(OUTSIDE, SIDES, 0), 0));
+        int[] top = s.ring(Rows.atZ(Rows.circle(OUTSIDE - HEIGHT * t, SIDES, 0), HEIGHT));
+        int[] mouth = s.ring(Rows.atZ(Rows.circle(INSIDE, SIDES, 0), 0).reversed());
+        int[] roof = s.ring(
+                Rows.atZ(Rows.circle(INSIDE - HOLLOW * t, SIDES, 0), HOLLOW).reversed());
         s.wall(foot, top);
         s.wall(mouth, roof);
         s.floor(true, top, List.of(), List.of());

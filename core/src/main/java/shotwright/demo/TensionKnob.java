@@ -19,20 +19,29 @@ public final class TensionKnob {
     /** Lobes, and points on the contour for each of them. */
     static final int LOBES = 6, PER_LOBE = 48;
 
-    /** Contour r = mean + swing · cos 6φ at z = 0. */
-    static final double MEAN = 16.3, SWING = 1.2;
+    /** Contour at z = 0: radius over the lobes, in the hollows, and of a lobe. */
+    static final double OUTERMOST = 17.5, INNERMOST = 15.1, LOBE = 6;
+
+    static final LobedContour CONTOUR = LobedContour.of(LOBES, OUTERMOST, INNERMOST, LOBE);
 
     /** Heights from the rim: rib tips, step in the boss, nut seat, underside of the plate, top of the dome. */
     static final double RIB_TIP = 4.6, STEP = 5.0, SEAT = 10.5, PLATE = 11.6, HEIGHT = 14.0;
 
-    /** Wall at the rim; radius of the dome; round edge at the top. */
-    static final double WALL = 2.2, DOME = 360, EDGE = 1.2;
+    /** Wall at the rim; radius of the dome and of its foot on the flat shoulder; round edge of the shoulder. */
+    static final double WALL = 2.2, DOME = 360, DOME_FOOT = 13.2, EDGE = 1.2;
+
+    static final double SHOULDER = domeZ(DOME_FOOT);
 
     /** Draft of the outer wall, inner wall and boss, ribs, hole, arrow. */
     static final double OUTER_DEG = 1, INNER_DEG = 0.5, RIB_DEG = 0.25, HOLE_DEG = 1, ARROW_DEG = 10;
 
     /** Radius of the boss at its end, of the hole at the top, of the round mouth; nut across flats; rib at its foot; arrow height. */
     static final double BOSS = 8.1, HOLE = 3.2, MOUTH = 5.95, FLATS = 10.1, RIB = 1.3, ARROW = 0.35;
+
+    /** The arrow's middle line, half its band, half its head, its corners; where it begins, where the head begins and ends. */
+    static final double ARROW_RADIUS = 9.6, ARROW_HALF = 0.5, ARROW_WIDE = 1.5, ARROW_CORNER = 0.4;
+
+    static final double ARROW_FROM_DEG = 205, ARROW_NECK_DEG = 318, ARROW_TIP_DEG = 334;
 
     private static final int N = LOBES * PER_LOBE;
     private static final int EDGE_STEPS = 8;
@@ -87,99 +96,86 @@ public final class TensionKnob {
             solid.wall(below, above);
             below = above;
         }
-        top(below, rows.getLast());
+        top(below);
         return rim;
     }
 
     /** Points from the rim up the outer wall and round the edge, in the plane that stands on the contour. */
     private static List<Vec3> profile(Vec2 foot, Vec2 out) {
-        double t = Outline.tanDeg(OUTER_DEG), lean = StrictMath.toRadians(OUTER_DEG);
-        double centreZ = HEIGHT - EDGE, centreIn = 0, slope = 0;
-        for (int pass = 0; pass < 40; pass++) {
-            centreIn = centreZ * t + EDGE / StrictMath.cos(lean);
-            Vec2 c = foot.minus(out.times(centreIn));
-            slope = StrictMath.atan(c.dot(out) / DOME);
-            Vec2 touch = c.plus(out.times(EDGE * StrictMath.sin(slope)));
-            centreZ = domeZ(touch) - EDGE * StrictMath.cos(slope);
-        }
+        double lean = StrictMath.toRadians(OUTER_DEG), centreZ = SHOULDER - EDGE;
+        double centreIn = centreZ * Rows.tanDeg(OUTER_DEG) + EDGE / StrictMath.cos(lean);
         List<Vec3> row = new ArrayList<>();
         row.add(foot.atZ(0));
-        double end = Math.PI / 2 - slope;
         for (int k = 0; k <= EDGE_STEPS; k++) {
-            double a = lean + (end - lean) * k / EDGE_STEPS;
+            double a = lean + (Math.PI / 2 - lean) * k / EDGE_STEPS;
             Vec2 p = foot.minus(out.times(centreIn - EDGE * StrictMath.cos(a)));
-            row.add(p.atZ(k == EDGE_STEPS ? domeZ(p) : centreZ + EDGE * StrictMath.sin(a)));
+            row.add(p.atZ(k == EDGE_STEPS ? SHOULDER : centreZ + EDGE * StrictMath.sin(a)));
         }
         return row;
     }
 
-    private void top(int[] edge, List<Vec3> edgePoints) {
-        List<Vec2> foot = arrow();
-        List<Vec2> raised = Outline.inward(foot, ARROW * Outline.tanDeg(ARROW_DEG));
-        int[] low = solid.ring(onDome(foot, 0)), high = solid.ring(onDome(raised, ARROW));
+    private void top(int[] edge) {
+        int[] foot = solid.ring(Rows.atZ(Rows.circle(DOME_FOOT, HOLE_SIDES, 0), SHOULDER));
+        solid.floor(true, edge, List.of(foot), List.of());
+        List<Vec2> band = arrow();
+        List<Vec2> raised = Rows.inward(band, ARROW * Rows.tanDeg(ARROW_DEG));
+        int[] low = solid.ring(onDome(band, 0)), high = solid.ring(onDome(raised, ARROW));
         solid.wall(low, high);
         solid.floor(true, high, List.of(), List.of());
         int[] hole = solid.ring(holeRow(HEIGHT, HOLE));
-        int[] seat = solid.ring(holeRow(SEAT, HOLE + (HEIGHT - SEAT) * Outline.tanDeg(HOLE_DEG)));
+        int[] seat = solid.ring(holeRow(SEAT, HOLE + (HEIGHT - SEAT) * Rows.tanDeg(HOLE_DEG)));
         solid.wall(seat, hole);
-        List<Vec2> taken = new ArrayList<>(foot);
-        edgePoints.forEach(p -> taken.add(p.xy()));
         List<Vec2> between = new ArrayList<>();
-        for (double r = HOLE + 1.2; r < MEAN; r += 1.2) {
+        for (double r = HOLE + 1.2; r < DOME_FOOT - 0.6; r += 1.2) {
             int count = 12 * (int) Math.max(2, Math.round(r / 3));
-            for (Vec2 p : Outline.circle(r, count, 180.0 / count)) {
-                boolean free = p.length() < contour(deg(p)).length() - 2;
-                if (free && taken.stream().allMatch(q -> q.distance(p) > 0.7)) between.add(p);
+            for (Vec2 p : Rows.circle(r, count, 180.0 / count)) {
+                if (band.stream().allMatch(q -> q.distance(p) > 0.7)) between.add(p);
             }
         }
-        solid.floor(true, edge, List.of(hole, low), onDome(between, 0));
+        solid.floor(true, foot, List.of(hole, low), onDome(between, 0));
         nutPocket(seat);
     }
 
     private static List<Vec3> holeRow(double z, double radius) {
-        return Outline.atZ(Outline.circle(radius, HOLE_SIDES, 0), z).reversed();
+        return Rows.atZ(Rows.circle(radius, HOLE_SIDES, 0), z).reversed();
     }
 
     /** A band along a circle with a head, corners rounded for a 0.6 cutter. */
     private static List<Vec2> arrow() {
-        double radius = 9.6, half = 0.5, wide = 1.5, from = 205, neck = 318, tip = 334;
+        double radius = ARROW_RADIUS, half = ARROW_HALF, wide = ARROW_WIDE;
+        double from = ARROW_FROM_DEG, neck = ARROW_NECK_DEG, tip = ARROW_TIP_DEG;
         List<Vec2> p = new ArrayList<>();
         int steps = 40;
-        for (int i = 0; i <= steps; i++) p.add(Outline.polar(radius + half, from + (neck - from) * i / steps));
-        p.add(Outline.polar(radius + wide, neck));
-        p.add(Outline.polar(radius, tip));
-        p.add(Outline.polar(radius - wide, neck));
-        for (int i = steps; i >= 0; i--) p.add(Outline.polar(radius - half, from + (neck - from) * i / steps));
+        for (int i = 0; i <= steps; i++) p.add(Rows.polar(radius + half, from + (neck - from) * i / steps));
+        p.add(Rows.polar(radius + wide, neck));
+        p.add(Rows.polar(radius, tip));
+        p.add(Rows.polar(radius - wide, neck));
+        for (int i = steps; i >= 0; i--) p.add(Rows.polar(radius - half, from + (neck - from) * i / steps));
         double[] r = new double[p.size()];
-        r[0] = 0.45;
-        r[steps + 1] = 0.4;
-        r[steps + 2] = 0.4;
-        r[steps + 3] = 0.4;
-        r[p.size() - 1] = 0.45;
-        return Outline.rounded(p, r, 6);
+        for (int corner : new int[] {0, steps + 1, steps + 2, steps + 3, p.size() - 1}) r[corner] = ARROW_CORNER;
+        return Rows.rounded(p, r, 6);
     }
 
     private static List<Vec3> onDome(List<Vec2> row, double above) {
-        return row.stream().map(p -> p.atZ(domeZ(p) + above)).toList();
+        return row.stream().map(p -> p.atZ(domeZ(p.length()) + above)).toList();
     }
 
-    /** Dome that passes the edge of the hole at full height. */
-    private static double domeZ(Vec2 p) {
-        return HEIGHT - (p.dot(p) - HOLE * HOLE) / (2 * DOME);
+    /** Height of the dome at a distance from the middle: a ball that passes the edge of the hole at full height. */
+    static double domeZ(double radius) {
+        return HEIGHT + StrictMath.sqrt(DOME * DOME - radius * radius) - StrictMath.sqrt(DOME * DOME - HOLE * HOLE);
     }
 
     /** Nut pocket and round mouth up to the ring at the seat; the boss joins at the mouth's lower ring. */
     private void nutPocket(int[] seat) {
         double corner = FLATS / 2 / StrictMath.cos(Math.PI / 6);
-        List<Vec2> hex = Outline.circle(corner, 6, 30).reversed();
-        int[] hexLow = solid.ring(Outline.atZ(hex, STEP)), hexHigh = solid.ring(Outline.atZ(hex, SEAT));
+        List<Vec2> hex = Rows.circle(corner, 6, 30).reversed();
+        int[] hexLow = solid.ring(Rows.atZ(hex, STEP)), hexHigh = solid.ring(Rows.atZ(hex, SEAT));
         solid.wall(hexLow, hexHigh);
         solid.floor(false, hexHigh, List.of(seat), List.of());
-        double t = Outline.tanDeg(INNER_DEG);
-        int[] mouth =
-                solid.ring(Outline.atZ(Outline.circle(MOUTH, HOLE_SIDES, 0), 0).reversed());
-        int[] step = solid.ring(Outline.atZ(Outline.circle(MOUTH - STEP * t, HOLE_SIDES, 0), STEP)
-                .reversed());
+        double t = Rows.tanDeg(INNER_DEG);
+        int[] mouth = solid.ring(Rows.atZ(Rows.circle(MOUTH, HOLE_SIDES, 0), 0).reversed());
+        int[] step = solid.ring(
+                Rows.atZ(Rows.circle(MOUTH - STEP * t, HOLE_SIDES, 0), STEP).reversed());
         solid.wall(mouth, step);
         solid.floor(false, step, List.of(hexLow), List.of());
         this.mouth = mouth;
@@ -197,8 +193,8 @@ public final class TensionKnob {
                 wallTip.add(innerWall(angle, RIB_TIP).atZ(RIB_TIP));
             }
             for (double angle : bossAngles(chamber, RIB_TIP)) {
-                bossLow.add(Outline.polar(bossRadius(0), angle).atZ(0));
-                bossTip.add(Outline.polar(bossRadius(RIB_TIP), angle).atZ(RIB_TIP));
+                bossLow.add(Rows.polar(bossRadius(0), angle).atZ(0));
+                bossTip.add(Rows.polar(bossRadius(RIB_TIP), angle).atZ(RIB_TIP));
             }
         }
         int[] wall0 = solid.ring(wallLow), wall1 = solid.ring(wallTip);
@@ -215,7 +211,7 @@ public final class TensionKnob {
             for (double a : chamberAngles(chamber, wallEnd(PLATE), ARC))
                 outer.add(innerWall(a, PLATE).atZ(PLATE));
             for (double a : chamberAngles(chamber, bossEnd(PLATE), ARC))
-                inner.add(Outline.polar(bossRadius(PLATE), a).atZ(PLATE));
+                inner.add(Rows.polar(bossRadius(PLATE), a).atZ(PLATE));
             int[] high = around(solid.ring(outer), solid.ring(inner));
             solid.wall(low, high);
             solid.floor(false, high, List.of(), List.of());
@@ -267,11 +263,11 @@ public final class TensionKnob {
     }
 
     private static double ribHalf(double z) {
-        return RIB / 2 - (PLATE - z) * Outline.tanDeg(RIB_DEG);
+        return RIB / 2 - (PLATE - z) * Rows.tanDeg(RIB_DEG);
     }
 
     private static double bossRadius(double z) {
-        return BOSS + z * Outline.tanDeg(INNER_DEG);
+        return BOSS + z * Rows.tanDeg(INNER_DEG);
     }
 
     /** Angle from the middle of a lobe to where the boss meets the rib's side. */
@@ -281,7 +277,7 @@ public final class TensionKnob {
 
     /** Contour angle from the middle of a lobe to where the inner wall meets the rib's side, by halving. */
     private static double wallEnd(double z) {
-        Vec2 along = Outline.polar(1, 30);
+        Vec2 along = Rows.polar(1, 30);
         double lo = 20, hi = 30;
         for (int i = 0; i < 60; i++) {
             double mid = (lo + hi) / 2;
@@ -292,27 +288,14 @@ public final class TensionKnob {
     }
 
     private static Vec2 innerWall(double angleDeg, double z) {
-        return contour(angleDeg).minus(normal(angleDeg).times(WALL + z * Outline.tanDeg(INNER_DEG)));
+        return contour(angleDeg).minus(normal(angleDeg).times(WALL + z * Rows.tanDeg(INNER_DEG)));
     }
 
     private static Vec2 contour(double angleDeg) {
-        return Outline.polar(MEAN + SWING * cosSix(angleDeg), angleDeg);
+        return CONTOUR.at(angleDeg);
     }
 
-    /** Outward normal of the contour: the tangent (r′, r) turned a quarter to the right. */
     private static Vec2 normal(double angleDeg) {
-        double r = MEAN + SWING * cosSix(angleDeg);
-        double slope = -LOBES * SWING * StrictMath.sin(StrictMath.toRadians(LOBES * angleDeg));
-        Vec2 radial = Outline.polar(1, angleDeg);
-        Vec2 tangent = radial.times(slope).plus(radial.left().times(r)).unit();
-        return tangent.left().times(-1);
-    }
-
-    private static double cosSix(double angleDeg) {
-        return StrictMath.cos(StrictMath.toRadians(LOBES * angleDeg));
-    }
-
-    private static double deg(Vec2 p) {
-        return StrictMath.toDegrees(StrictMath.atan2(p.y(), p.x()));
+        return CONTOUR.normal(angleDeg);
     }
 }

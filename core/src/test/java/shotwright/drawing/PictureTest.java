@@ -91,7 +91,7 @@ class PictureTest {
                 Body.part(knob), Shadow.of(knob, Progress.SILENT).region(), View.fromA());
         assertThat(v.high().x() - v.low().x()).isCloseTo(35, within(1e-3));
         Drawing d = v.overall().drawing("from above", 90, 80);
-        assertThat(SvgFile.text(d)).contains(">35.0<", ">31.8<", ">from above<");
+        assertThat(SvgFile.text(d)).contains(">35.0<", ">31.9<", ">from above<");
     }
 
     @Test

@@ -144,8 +144,8 @@ class InchPagesTest {
         String page = pages(metric).get(1);
         for (Finding f : Objects.requireNonNull(metric.review()).findings())
             assertThat(page).contains(f.text());
-        assertThat(page).contains("Is 35.00 × 31.76 × 14.27 mm the size you expect?");
-        assertThat(pages(inch).get(1)).contains("Is 1.378 × 1.2504 × 0.5618 in the size you expect?");
+        assertThat(page).contains("Is 35.00 × 31.92 × 14.27 mm the size you expect?");
+        assertThat(pages(inch).get(1)).contains("Is 1.378 × 1.2567 × 0.5618 in the size you expect?");
     }
 
     @Test

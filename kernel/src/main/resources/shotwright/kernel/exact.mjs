@@ -129,11 +129,11 @@ const operations = {
       oc.FS.unlink('/in.step');
     }
   },
-  writeStep(numbers, name) {
-    oc.Interface_Static.SetCVal('write.step.product.name', name);
+  writeStep(numbers) {
+    const writer = new oc.STEPControl_Writer();
+    // the writer brings its own settings, so ours come after it
     oc.Interface_Static.SetCVal('write.step.schema', 'AP214IS');
     oc.Interface_Static.SetCVal('write.step.unit', 'MM');
-    const writer = new oc.STEPControl_Writer();
     for (const n of numbers) writer.Transfer(shape(n), 'STEPControl_AsIs', true, new oc.Message_ProgressRange());
     if (writer.Write('/out.step') !== 'IFSelect_RetDone') throw new Error('STEP could not be written');
     const bytes = oc.FS.readFile('/out.step').slice();
@@ -282,6 +282,38 @@ const operations = {
     } finally {
       make.delete();
     }
+  },
+  /** The body between two outlines, piece by piece straight from one to the other. */
+  loft(low, high) {
+    const make = new oc.BRepOffsetAPI_ThruSections(true, true, 1e-6);
+    make.CheckCompatibility(false);
+    make.AddWire(wire(low)); make.AddWire(wire(high));
+    make.Build(new oc.Message_ProgressRange());
+    const made = make.Shape();
+    make.delete();
+    return [keep(made)];
+  },
+  /** The edges through some points rounded with one radius, and what goes on from them without a kink. */
+  round(number, radius, points) {
+    const s = shape(number), make = new oc.BRepFilletAPI_MakeFillet(s);
+    for (let i = 0; i < points.length; i += 3) {
+      const spot = new oc.BRepBuilderAPI_MakeVertex(point(points, i)).Vertex();
+      let nearest, least = 1e-3;
+      for (const e of sub(s, 'TopAbs_EDGE')) {
+        const d = new oc.BRepExtrema_DistShapeShape();
+        d.LoadS1(spot); d.LoadS2(e);
+        d.Perform(new oc.Message_ProgressRange());
+        if (d.IsDone() && d.Value() < least) { least = d.Value(); nearest = oc.TopoDS.Edge(e); }
+        d.delete();
+      }
+      if (!nearest) throw new Error('no edge runs through the place');
+      make.Add(radius, nearest);
+    }
+    make.Build(new oc.Message_ProgressRange());
+    if (!make.IsDone()) throw new Error('the edge could not be rounded');
+    const made = make.Shape();
+    make.delete();
+    return [keep(solidsOf(made)[0])];
   },
 };
 

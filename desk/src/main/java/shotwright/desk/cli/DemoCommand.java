@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -23,7 +24,7 @@ import shotwright.job.Station;
         description = "the whole line on the demo part, from file to job folder")
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class DemoCommand implements Callable<Integer> {
-    private static final String PART = "tension-knob.stl";
+    private static final String EXACT = "tension-knob.step", FACETS = "tension-knob.stl";
 
     @Option(
             names = "--out",
@@ -47,14 +48,20 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        JobFolder.open(out).write("part/" + PART, to -> {
-            try (InputStream in = DemoCommand.class.getResourceAsStream("/shotwright/examples/" + PART)) {
+        JobFolder folder = JobFolder.open(out);
+        Optional<String> missing = LineRun.withoutEngine();
+        missing.ifPresent(
+                why -> spec.commandLine().getErr().println(why + " The demo runs from the STL file of the part."));
+        String part = missing.isEmpty() ? EXACT : FACETS;
+        for (String other : List.of(EXACT, FACETS)) if (!other.equals(part)) folder.remove("part/" + other);
+        folder.write("part/" + part, to -> {
+            try (InputStream in = DemoCommand.class.getResourceAsStream("/shotwright/examples/" + part)) {
                 if (in == null) throw new IOException("the demo part is missing from this build");
                 in.transferTo(to);
             }
         });
         return LineRun.intoFolder(
-                out.resolve("part").resolve(PART),
+                folder.path("part/" + part),
                 card(),
                 Shop.standard(),
                 Station.SHEET,

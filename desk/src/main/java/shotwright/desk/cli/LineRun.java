@@ -3,6 +3,7 @@ package shotwright.desk.cli;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shotwright.brep.ExactEngine;
 import shotwright.job.JobCard;
@@ -79,6 +80,13 @@ final class LineRun {
                             + rack.resolve("press").resolve("ours.json") + ".",
                     null);
         return Shop.standard().withFolder(rack);
+    }
+
+    /** Why there are no exact solids on this computer, in a sentence; empty where there are. */
+    static Optional<String> withoutEngine() {
+        try (WorkerEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
+            return engine.whatIsMissing();
+        }
     }
 
     private static int code(JobResult job) {

@@ -6,8 +6,8 @@ import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
 
 /** Rows of points for rings: circles, polygons, rounded corners, and the move along the normal that gives a wall its draft. */
-final class Outline {
-    private Outline() {}
+final class Rows {
+    private Rows() {}
 
     static double tanDeg(double angleDeg) {
         return StrictMath.tan(StrictMath.toRadians(angleDeg));
