@@ -15,6 +15,9 @@ import shotwright.mold.export.StlFile;
 import shotwright.mold.export.ThreeMfFile;
 import shotwright.mold.export.WholeFile;
 import shotwright.progress.Progress;
+import shotwright.report.half.FaceReader;
+import shotwright.report.half.HalfDxf;
+import shotwright.report.half.HalfFace;
 
 /** Leaves the job folder: card, summary, halves, press sheet, pictures. */
 public final class JobPapers {
@@ -25,6 +28,7 @@ public final class JobPapers {
         progress.at("writing the halves", 0);
         halves(job, folder, progress.part(0, 0.1));
         exact(job, folder);
+        faces(job, folder);
         List<String> pictures = new ArrayList<>();
         for (Map.Entry<String, WholeFile.Content> p :
                 Pictures.of(job, progress.part(0.1, 0.9)).entrySet()) {
@@ -56,6 +60,25 @@ public final class JobPapers {
                         to,
                         List.of(new ThreeMfFile.Item(name(a), a.mesh()), new ThreeMfFile.Item(name(b), b.mesh())),
                         progress));
+    }
+
+    /** What lies on each parting face, as outlines for the mill. */
+    private static void faces(JobResult job, JobFolder folder) {
+        for (Half half : Half.values()) {
+            String file = "halves/half-" + half + ".dxf";
+            if (job.mold() == null || job.layout() == null || job.review() == null) {
+                folder.remove(file);
+                continue;
+            }
+            HalfFace face =
+                    FaceReader.of(half, job.layout(), job.mold(), job.review().pulled());
+            folder.writeText(file, HalfDxf.text(face, title(job)));
+        }
+    }
+
+    private static String title(JobResult job) {
+        String name = job.card().job();
+        return name == null ? job.intake().facts().fileName() : name;
     }
 
     private static void exact(JobResult job, JobFolder folder) {
