@@ -40,6 +40,11 @@ public final class Pencil {
         return new Pencil(marks, width, height, new AffineTransform(scale, 0, 0, -scale, paperX, paperY));
     }
 
+    /** The same turned a quarter to the left: the part's x runs up the page, its y to the left. */
+    public Pencil upright(double paperX, double paperY, double scale) {
+        return new Pencil(marks, width, height, new AffineTransform(0, -scale, -scale, 0, paperX, paperY));
+    }
+
     /** What was drawn so far. */
     public Drawing drawing(String title) {
         return new Drawing(title, width, height, marks);

@@ -15,12 +15,24 @@ public final class SvgFile {
     private static final String FACE =
             "B612, system-ui, -apple-system, 'Segoe UI', 'Noto Sans', 'Liberation Sans', sans-serif";
 
+    /** Faces as wide as the one words are measured with. */
+    private static final String MEASURED = "'Liberation Sans', Arial, Helvetica, sans-serif";
+
     private final StringBuilder out = new StringBuilder();
 
     private SvgFile() {}
 
     /** The SVG element as text, to be put into a page or a file. */
     public static String text(Drawing drawing) {
+        return text(drawing, FACE);
+    }
+
+    /** The same for a sheet on which words stand close: in letters as wide as they were measured. */
+    public static String sheet(Drawing drawing) {
+        return text(drawing, MEASURED);
+    }
+
+    private static String text(Drawing drawing, String face) {
         SvgFile f = new SvgFile();
         String w = num(drawing.width()), h = num(drawing.height());
         f.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" width=\"")
@@ -32,7 +44,7 @@ public final class SvgFile {
                 .append(' ')
                 .append(h)
                 .append("\" role=\"img\" font-family=\"")
-                .append(FACE)
+                .append(face)
                 .append("\" stroke-linejoin=\"round\"><title>")
                 .append(escape(drawing.title()))
                 .append("</title>\n");

@@ -116,6 +116,26 @@ public final class TechnicalView {
         return this;
     }
 
+    /** An outline of lines and arcs with ground, −1 for none. */
+    public TechnicalView contour(Contour c, int rgb, Pen border) {
+        Shape shape = c.shape();
+        Rectangle2D box = shape.getBounds2D();
+        take(new Vec2(box.getMinX(), box.getMinY()));
+        take(new Vec2(box.getMaxX(), box.getMaxY()));
+        obstacles.add(shape);
+        layers.add(part -> {
+            if (rgb >= 0) part.fill(shape, rgb);
+            part.shape(shape, border);
+        });
+        return this;
+    }
+
+    /** Notes keep off this area if they can. */
+    public TechnicalView keepClear(Region region) {
+        obstacles.add(path(region));
+        return this;
+    }
+
     /** A row of points. */
     public TechnicalView row(List<Vec2> points, Pen pen) {
         points.forEach(this::take);
@@ -222,6 +242,17 @@ public final class TechnicalView {
         double foot = f.low().y() + margin(Side.BELOW) + 3.5;
         paper.text((f.high().x() + f.low().x()) / 2, foot, caption, Letter.SMALL.middle());
         return scale;
+    }
+
+    /** The bare view with a pencil set for it; neither sizes nor numbers. */
+    public void draw(Pencil part) {
+        layers.forEach(l -> l.draw(part));
+    }
+
+    /** The view and its notes at a scale, its origin at a place of the paper; the notes keep within a rectangle of the paper. */
+    public void draw(Pencil paper, Vec2 origin, double scale, Rectangle2D within) {
+        draw(paper.at(origin.x(), origin.y(), scale));
+        notes(paper, origin.x(), origin.y(), scale, within);
     }
 
     private void notes(Pencil paper, double px, double py, double scale, Rectangle2D sheet) {

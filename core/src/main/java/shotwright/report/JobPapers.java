@@ -1,13 +1,19 @@
 package shotwright.report;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.zip.CRC32;
+import shotwright.drawing.Drawing;
+import shotwright.drawing.SvgFile;
 import shotwright.geom.Vec3;
 import shotwright.job.CardFile;
 import shotwright.job.JobFolder;
 import shotwright.job.JobResult;
 import shotwright.layout.Half;
+import shotwright.layout.LayoutResult;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.exact.ExactHalf;
 import shotwright.mold.exact.ExactMold;
@@ -18,6 +24,7 @@ import shotwright.progress.Progress;
 import shotwright.report.half.FaceReader;
 import shotwright.report.half.HalfDxf;
 import shotwright.report.half.HalfFace;
+import shotwright.report.half.HalfSheet;
 
 /** Leaves the job folder: card, summary, halves, press sheet, pictures. */
 public final class JobPapers {
@@ -62,17 +69,31 @@ public final class JobPapers {
                         progress));
     }
 
-    /** What lies on each parting face, as outlines for the mill. */
+    /** What lies on each parting face, as outlines for the mill and as a drawing. */
     private static void faces(JobResult job, JobFolder folder) {
         for (Half half : Half.values()) {
-            String file = "halves/half-" + half + ".dxf";
+            String file = "halves/half-" + half;
             if (job.mold() == null || job.layout() == null || job.review() == null) {
-                folder.remove(file);
+                folder.remove(file + ".dxf");
+                folder.remove(file + ".svg");
                 continue;
             }
+            LayoutResult layout = job.layout();
             HalfFace face =
-                    FaceReader.of(half, job.layout(), job.mold(), job.review().pulled());
-            folder.writeText(file, HalfDxf.text(face, title(job)));
+                    FaceReader.of(half, layout, job.mold(), job.review().pulled());
+            String outlines = HalfDxf.text(face, title(job));
+            folder.writeText(file + ".dxf", outlines);
+            CRC32 state = new CRC32();
+            state.update(outlines.getBytes(StandardCharsets.UTF_8));
+            String customer = job.card().customer();
+            HalfSheet.Title title = new HalfSheet.Title(
+                    title(job),
+                    customer == null ? "" : customer,
+                    job.intake().facts().fileName(),
+                    half == Half.A ? layout.block().stockA() : layout.block().stockB(),
+                    String.format(Locale.ROOT, "%08X", state.getValue()));
+            Drawing sheet = HalfSheet.drawing(face, layout, title, job.inch());
+            folder.writeText(file + ".svg", SvgFile.sheet(sheet));
         }
     }
 

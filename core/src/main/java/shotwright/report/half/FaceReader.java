@@ -80,6 +80,7 @@ public final class FaceReader {
     private HalfFace read(Region shadowInMold) {
         TriMesh a = mold.a().mesh(), b = mold.b().mesh();
         TriMesh own = (half == Half.A ? a : b).transform(view), other = (half == Half.A ? b : a).transform(view);
+        List<TriMesh> seen = parts.stream().map(p -> p.transform(view)).toList();
         Region shadow = placed(shadowInMold, view), filled = filled(shadow);
         Region standing = level(own, OFF_MM), metal = level(own, -OFF_MM), over = level(other, -OFF_MM);
         Region step = standing.union(over).difference(filled.offset(BESIDE_MM));
@@ -89,11 +90,11 @@ public final class FaceReader {
             steps = outlines(step);
         } else {
             List<Region> plastic = new ArrayList<>(List.of(over));
-            for (TriMesh p : parts) plastic.add(level(p.transform(view), -OFF_MM));
+            for (TriMesh p : seen) plastic.add(level(p, -OFF_MM));
             cavities = outlines(closedWhereNot(Region.unionOf(plastic), metal));
             cores = outlines(withoutHoles(standing));
         }
-        return new HalfFace(half, layout.block(), own, cavities, cores, steps, cuts(), holes);
+        return new HalfFace(half, layout.block(), own, seen, cavities, cores, steps, cuts(), holes);
     }
 
     private static Region level(TriMesh mesh, double z) {

@@ -1,13 +1,13 @@
 package shotwright.report.half;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import shotwright.drawing.Contour;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
 import shotwright.layout.Block;
 import shotwright.layout.Half;
-import shotwright.layout.LayoutResult;
 import shotwright.mesh.TriMesh;
 
 /**
@@ -17,6 +17,7 @@ import shotwright.mesh.TriMesh;
  * @param half which
  * @param block the metal of both halves
  * @param mesh the half in the view, mm
+ * @param parts the parts with their shrink, in the view
  * @param cavities outlines of the cavities at the parting face
  * @param cores outlines of metal that stands out of the parting face
  * @param steps outlines of what of the parting surface lies higher or lower than the parting face
@@ -27,6 +28,7 @@ public record HalfFace(
         Half half,
         Block block,
         TriMesh mesh,
+        List<TriMesh> parts,
         List<Contour> cavities,
         List<Contour> cores,
         List<Contour> steps,
@@ -77,6 +79,7 @@ public record HalfFace(
     }
 
     public HalfFace {
+        parts = List.copyOf(parts);
         cavities = List.copyOf(cavities);
         cores = List.copyOf(cores);
         steps = List.copyOf(steps);
@@ -105,6 +108,19 @@ public record HalfFace(
         return half == Half.A ? block.thicknessAMm() : block.thicknessBMm();
     }
 
+    /** How deep the cavities go below the parting face; 0 when they do not. */
+    public double deepestMm() {
+        return parts.stream().mapToDouble(p -> -p.box().min().z()).max().stream()
+                .map(d -> Math.max(0, d))
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** How far metal stands out of the parting face; 0 when none does. */
+    public double proudMm() {
+        return Math.max(0, mesh.box().max().z());
+    }
+
     /** In words, how it is seen. */
     public String seen() {
         return half == Half.A
@@ -112,8 +128,9 @@ public record HalfFace(
                 : "half B seen on its parting face";
     }
 
-    /** How a layout's nozzle edge lies in both views: at the top. */
-    static boolean nozzleAtEdge(LayoutResult layout) {
-        return layout.entry() == LayoutResult.NozzleEntry.PARTING_EDGE;
+    /** Width, height and thickness, set by the one who shows them. */
+    public String size(DoubleFunction<String> length) {
+        return length.apply(block.widthMm()) + " × " + length.apply(block.heightMm()) + " × "
+                + length.apply(thicknessMm());
     }
 }
