@@ -48,7 +48,8 @@ public record Contour(List<Corner> corners) {
     public double area() {
         double sum = 0;
         for (int i = 0; i < corners.size(); i++) {
-            Vec2 p = corners.get(i).at(), q = corners.get((i + 1) % corners.size()).at();
+            Vec2 p = corners.get(i).at(),
+                    q = corners.get((i + 1) % corners.size()).at();
             double b = corners.get(i).bulge(), theta = 4 * Math.atan(b), r = radius(p.distance(q), b);
             sum += p.cross(q) / 2 + (b == 0 ? 0 : r * r * (theta - Math.sin(theta)) / 2);
         }
@@ -65,7 +66,8 @@ public record Contour(List<Corner> corners) {
         double radius = 0;
         for (int i = 0; i < corners.size(); i++) {
             if (corners.get(i).bulge() == 0) return Optional.empty();
-            Vec2 p = corners.get(i).at(), q = corners.get((i + 1) % corners.size()).at();
+            Vec2 p = corners.get(i).at(),
+                    q = corners.get((i + 1) % corners.size()).at();
             Vec2 m = centre(p, q, corners.get(i).bulge());
             double r = m.distance(p);
             if (i > 0 && (m.distance(middle) > 1e-3 || Math.abs(r - radius) > 1e-3)) return Optional.empty();
@@ -88,7 +90,8 @@ public record Contour(List<Corner> corners) {
         Vec2 start = corners.getFirst().at();
         out.moveTo(start.x(), start.y());
         for (int i = 0; i < corners.size(); i++) {
-            Vec2 p = corners.get(i).at(), q = corners.get((i + 1) % corners.size()).at();
+            Vec2 p = corners.get(i).at(),
+                    q = corners.get((i + 1) % corners.size()).at();
             double b = corners.get(i).bulge();
             if (b == 0) {
                 out.lineTo(q.x(), q.y());

@@ -79,8 +79,7 @@ public final class JobPapers {
                 continue;
             }
             LayoutResult layout = job.layout();
-            HalfFace face =
-                    FaceReader.of(half, layout, job.mold(), job.review().pulled());
+            HalfFace face = FaceReader.of(half, layout, job.mold(), job.review().pulled());
             String outlines = HalfDxf.text(face, title(job));
             folder.writeText(file + ".dxf", outlines);
             CRC32 state = new CRC32();

@@ -55,8 +55,25 @@ class HalfSheetTest {
     /** On a press with platens that guide the halves, so that dowels are pressed into half B. */
     private static JobCard card() {
         return new JobCard(
-                JobCard.KIND, null, null, "mm", Set.of(), null, List.of(), List.of("abs"), "electric-10t", null, 1, List.of(),
-                null, List.of(), LayoutCard.EMPTY, "mm", null);
+                JobCard.KIND,
+                null,
+                null,
+                "mm",
+                Set.of(),
+                null,
+                List.of(),
+                List.of("abs"),
+                "electric-10t",
+                null,
+                1,
+                List.of(),
+                null,
+                List.of(),
+                LayoutCard.EMPTY,
+                null,
+                null,
+                "mm",
+                null);
     }
 
     private static Path demo() {
@@ -89,7 +106,8 @@ class HalfSheetTest {
                         case MIDDLE -> -wide / 2;
                         case END -> -wide;
                     };
-            Rectangle2D flat = new Rectangle2D.Double(from, -t.letter().capital(), wide, t.letter().capital());
+            Rectangle2D flat = new Rectangle2D.Double(
+                    from, -t.letter().capital(), wide, t.letter().capital());
             AffineTransform place = AffineTransform.getTranslateInstance(t.x(), t.y());
             place.rotate(-Math.toRadians(t.turnDeg()));
             out.add(new Label(t.text(), place.createTransformedShape(flat).getBounds2D()));
@@ -104,9 +122,13 @@ class HalfSheetTest {
             Rectangle2D frame = new Rectangle2D.Double(10, 10, d.width() - 20, d.height() - 20);
             for (int i = 0; i < all.size(); i++) {
                 Label a = all.get(i);
-                assertThat(frame.contains(a.box())).as(a.text() + " stands within the frame").isTrue();
+                assertThat(frame.contains(a.box()))
+                        .as(a.text() + " stands within the frame")
+                        .isTrue();
                 for (Label b : all.subList(0, i))
-                    assertThat(a.box().intersects(b.box())).as(a.text() + " lies on " + b.text()).isFalse();
+                    assertThat(a.box().intersects(b.box()))
+                            .as(a.text() + " lies on " + b.text())
+                            .isFalse();
             }
             assertThat(all.size()).isGreaterThan(40);
         }
@@ -132,9 +154,17 @@ class HalfSheetTest {
         LayoutResult l = Objects.requireNonNull(job.layout());
         for (Half h : Half.values()) {
             List<Label> all = labels(sheet(job, h, false));
-            for (DowelPlace d : l.dowels()) rowHolds(all, d.atMm().x() + l.block().widthMm() / 2, d.atMm().y() + l.block().heightMm() / 2);
+            for (DowelPlace d : l.dowels())
+                rowHolds(
+                        all,
+                        d.atMm().x() + l.block().widthMm() / 2,
+                        d.atMm().y() + l.block().heightMm() / 2);
             for (PinPlace p : l.release().pins())
-                if (p.half() == h) rowHolds(all, p.atMm().x() + l.block().widthMm() / 2, p.atMm().y() + l.block().heightMm() / 2);
+                if (p.half() == h)
+                    rowHolds(
+                            all,
+                            p.atMm().x() + l.block().widthMm() / 2,
+                            p.atMm().y() + l.block().heightMm() / 2);
         }
     }
 
@@ -142,7 +172,8 @@ class HalfSheetTest {
     private static void rowHolds(List<Label> all, double xMm, double yMm) {
         Stream<Label> first = all.stream().filter(a -> near(a.text(), xMm));
         assertThat(first.anyMatch(a -> all.stream()
-                        .anyMatch(b -> near(b.text(), yMm) && Math.abs(a.box().getMaxY() - b.box().getMaxY()) < 0.01)))
+                        .anyMatch(b -> near(b.text(), yMm)
+                                && Math.abs(a.box().getMaxY() - b.box().getMaxY()) < 0.01)))
                 .as("%.2f, %.2f", xMm, yMm)
                 .isTrue();
     }
@@ -154,8 +185,9 @@ class HalfSheetTest {
     /** ISO 286-2: a 6 mm hole N7 measures 5.984 to 5.996, a pin's 4 mm hole H7 4.000 to 4.012. */
     @Test
     void fitsHaveTheirPublishedLimits() {
-        List<String> words =
-                labels(sheet(job(demo()), Half.B, false)).stream().map(Label::text).toList();
+        List<String> words = labels(sheet(job(demo()), Half.B, false)).stream()
+                .map(Label::text)
+                .toList();
         assertThat(words).contains("6.0 N7", "5.984 to 5.996", "4.0 H7", "4.000 to 4.012");
     }
 
@@ -169,6 +201,7 @@ class HalfSheetTest {
                 .parse(new InputSource(new StringReader(once)))
                 .getDocumentElement();
         assertThat(root.getTagName()).isEqualTo("svg");
-        assertThat(Double.parseDouble(root.getAttribute("width").replace("mm", ""))).isCloseTo(420, within(1e-9));
+        assertThat(Double.parseDouble(root.getAttribute("width").replace("mm", "")))
+                .isCloseTo(420, within(1e-9));
     }
 }

@@ -18,7 +18,14 @@ final class DxfReader {
     private record Group(int code, String value) {}
 
     /** An entity with its groups in order. */
-    record Entity(String kind, String layer, List<Double> x, List<Double> y, List<Double> bulge, double radius, boolean closed) {
+    record Entity(
+            String kind,
+            String layer,
+            List<Double> x,
+            List<Double> y,
+            List<Double> bulge,
+            double radius,
+            boolean closed) {
         /** Area inside a closed outline, each arc walked in a thousand steps. */
         double areaMm2() {
             double sum = 0;
@@ -28,7 +35,9 @@ final class DxfReader {
                 int steps = bulge.get(i) == 0 ? 1 : 1000;
                 double lastX = px, lastY = py;
                 for (int k = 1; k <= steps; k++) {
-                    double[] p = bulge.get(i) == 0 ? new double[] {qx, qy} : on(px, py, qx, qy, bulge.get(i), (double) k / steps);
+                    double[] p = bulge.get(i) == 0
+                            ? new double[] {qx, qy}
+                            : on(px, py, qx, qy, bulge.get(i), (double) k / steps);
                     sum += (lastX * p[1] - p[0] * lastY) / 2;
                     lastX = p[0];
                     lastY = p[1];
@@ -54,7 +63,9 @@ final class DxfReader {
 
     DxfReader(String text) {
         String[] lines = text.split("\n", -1);
-        assertThat(lines.length % 2).as("a code and a value each, and the last line feed").isEqualTo(1);
+        assertThat(lines.length % 2)
+                .as("a code and a value each, and the last line feed")
+                .isEqualTo(1);
         for (int i = 0; i + 1 < lines.length; i += 2) {
             assertThat(lines[i]).matches(" *\\d{1,4}");
             assertThat(lines[i + 1]).matches("[ -~]*");
@@ -110,7 +121,11 @@ final class DxfReader {
     }
 
     private static String value(List<Group> record, int code) {
-        return record.stream().filter(g -> g.code() == code).findFirst().orElseThrow().value();
+        return record.stream()
+                .filter(g -> g.code() == code)
+                .findFirst()
+                .orElseThrow()
+                .value();
     }
 
     private void entity(List<Group> record) {
@@ -140,10 +155,13 @@ final class DxfReader {
 
     private void handles() {
         Set<String> seen = new HashSet<>();
-        for (Group g : groups) if (g.code() == 5 && !g.value().equals(header("$HANDSEED", 5))) assertThat(seen.add(g.value())).as("handle " + g.value()).isTrue();
+        for (Group g : groups)
+            if (g.code() == 5 && !g.value().equals(header("$HANDSEED", 5)))
+                assertThat(seen.add(g.value())).as("handle " + g.value()).isTrue();
         long next = Long.parseLong(header("$HANDSEED", 5), 16);
         assertThat(seen).allMatch(h -> Long.parseLong(h, 16) < next);
-        for (Group g : groups) if (g.code() == 330 && !g.value().equals("0")) assertThat(seen).contains(g.value());
+        for (Group g : groups)
+            if (g.code() == 330 && !g.value().equals("0")) assertThat(seen).contains(g.value());
     }
 
     String header(String variable, int code) {

@@ -60,7 +60,8 @@ class PartingFaceDxfTest {
 
     /** From the block's middle to the datum corner; half A is turned over, so its x changes sign. */
     private Vec2 seen(Half half, Vec2 mold) {
-        double x = mold.x() + layout.block().widthMm() / 2, y = mold.y() + layout.block().heightMm() / 2;
+        double x = mold.x() + layout.block().widthMm() / 2,
+                y = mold.y() + layout.block().heightMm() / 2;
         return new Vec2(half == Half.A ? -x : x, y);
     }
 
@@ -76,7 +77,8 @@ class PartingFaceDxfTest {
             DxfReader f = of(h);
             assertThat(f.header("$ACADVER", 1)).isEqualTo("AC1015");
             assertThat(f.header("$INSUNITS", 70)).as("millimetres").isEqualTo("4");
-            double low = Double.parseDouble(f.header("$EXTMIN", 10)), high = Double.parseDouble(f.header("$EXTMAX", 10));
+            double low = Double.parseDouble(f.header("$EXTMIN", 10)),
+                    high = Double.parseDouble(f.header("$EXTMAX", 10));
             for (DxfReader.Entity e : f.all()) assertThat(e.x()).allMatch(x -> x >= low - 1e-4 && x <= high + 1e-4);
         }
     }
@@ -96,7 +98,10 @@ class PartingFaceDxfTest {
     /** The cavity's mouth is the part's shadow without its holes, grown by the shrink: by 1 / ((1 − sx)(1 − sy)). */
     @Test
     void theCavityIsTheShadowOfThePart() {
-        double whole = shadow.exteriors().stream().map(Region::of).mapToDouble(Region::area).sum();
+        double whole = shadow.exteriors().stream()
+                .map(Region::of)
+                .mapToDouble(Region::area)
+                .sum();
         double grown = whole / (1 - layout.shrinkX()) / (1 - layout.shrinkY());
         List<DxfReader.Entity> cavity = a.on("CAVITY", "LWPOLYLINE");
         assertThat(cavity).hasSize(1);
@@ -114,7 +119,10 @@ class PartingFaceDxfTest {
         }
         // lobes of 6 and hollows of 13.668 that touch them, six each
         assertThat(radii).hasSize(12);
-        assertThat(radii.stream().sorted().mapToDouble(r -> r * (1 - layout.shrinkX())).toArray())
+        assertThat(radii.stream()
+                        .sorted()
+                        .mapToDouble(r -> r * (1 - layout.shrinkX()))
+                        .toArray())
                 .containsExactly(hollowsAndLobes(), within(1e-3));
     }
 
@@ -128,7 +136,9 @@ class PartingFaceDxfTest {
         double growth = 1 / (1 - layout.shrinkX());
         assertThat(b.on("CAVITY", "LWPOLYLINE")).isEmpty();
         assertThat(b.on("CORE", "LWPOLYLINE")).hasSize(1);
-        assertThat(b.on("CORE", "CIRCLE").stream().mapToDouble(DxfReader.Entity::radius).sorted())
+        assertThat(b.on("CORE", "CIRCLE").stream()
+                        .mapToDouble(DxfReader.Entity::radius)
+                        .sorted())
                 .usingElementComparator((p, q) -> Math.abs(p - q) < 1e-3 ? 0 : Double.compare(p, q))
                 .containsExactly(5.95 * growth, 8.1 * growth);
     }
@@ -137,7 +147,10 @@ class PartingFaceDxfTest {
     void holesStandWhereTheLayoutPutThem() {
         for (DowelPlace d : layout.dowels()) {
             for (Half h : Half.values())
-                holdsCircle(of(h).on("DOWEL", "CIRCLE"), seen(h, d.atMm()), h == d.holdHalf() ? d.holdHoleMm() : d.slipHoleMm());
+                holdsCircle(
+                        of(h).on("DOWEL", "CIRCLE"),
+                        seen(h, d.atMm()),
+                        h == d.holdHalf() ? d.holdHoleMm() : d.slipHoleMm());
         }
         for (PinPlace p : layout.release().pins()) {
             holdsCircle(of(p.half()).on("PIN", "CIRCLE"), seen(p.half(), p.atMm()), p.holeMm());
@@ -154,12 +167,14 @@ class PartingFaceDxfTest {
         Vec2 at = seen(g.half(), new Vec2(g.atMm().x(), g.atMm().y()));
         assertThat(Region.of(corners(gate)).contains(at)).isTrue();
         for (Half h : Half.values()) {
-            List<Vent> vents = layout.vents().stream().filter(v -> v.half() == h).toList();
+            List<Vent> vents =
+                    layout.vents().stream().filter(v -> v.half() == h).toList();
             List<DxfReader.Entity> lands = of(h).on("VENT", "LWPOLYLINE");
             assertThat(lands).hasSameSizeAs(vents);
             for (Vent v : vents) {
                 Vec2 mouth = seen(h, new Vec2(v.atMm().x(), v.atMm().y()));
-                assertThat(lands).anyMatch(e -> Region.of(corners(e)).contains(mouth) && e.areaMm2() > v.widthMm() * v.landMm());
+                assertThat(lands)
+                        .anyMatch(e -> Region.of(corners(e)).contains(mouth) && e.areaMm2() > v.widthMm() * v.landMm());
             }
         }
     }

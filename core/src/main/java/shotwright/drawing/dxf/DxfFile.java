@@ -59,7 +59,11 @@ public final class DxfFile {
     private DxfFile add(DxfLayer layer, String kind, String subclass, Entity rest) {
         layers.putIfAbsent(layer.name(), layer);
         entities.add(g -> {
-            g.put(0, kind).handle().put(330, Groups.MODEL).put(100, "AcDbEntity").put(8, layer.name());
+            g.put(0, kind)
+                    .handle()
+                    .put(330, Groups.MODEL)
+                    .put(100, "AcDbEntity")
+                    .put(8, layer.name());
             g.put(100, subclass);
             rest.write(g);
         });
@@ -156,8 +160,15 @@ public final class DxfFile {
 
     private static void objects(Groups g) {
         g.section("OBJECTS");
-        g.put(0, "DICTIONARY").put(5, Groups.ROOT).put(330, "0").put(100, "AcDbDictionary").put(281, 1);
-        g.put(3, "ACAD_GROUP").put(350, Groups.GROUPS).put(3, "ACAD_PLOTSTYLENAME").put(350, Groups.PLOT_STYLES);
+        g.put(0, "DICTIONARY")
+                .put(5, Groups.ROOT)
+                .put(330, "0")
+                .put(100, "AcDbDictionary")
+                .put(281, 1);
+        g.put(3, "ACAD_GROUP")
+                .put(350, Groups.GROUPS)
+                .put(3, "ACAD_PLOTSTYLENAME")
+                .put(350, Groups.PLOT_STYLES);
         g.put(0, "DICTIONARY")
                 .put(5, Groups.GROUPS)
                 .put(330, Groups.ROOT)
@@ -220,7 +231,12 @@ public final class DxfFile {
         }
 
         Groups table(String name, int count) {
-            return put(0, "TABLE").put(2, name).handle().put(330, "0").put(100, "AcDbSymbolTable").put(70, count);
+            return put(0, "TABLE")
+                    .put(2, name)
+                    .handle()
+                    .put(330, "0")
+                    .put(100, "AcDbSymbolTable")
+                    .put(70, count);
         }
 
         Groups endTable() {
@@ -228,7 +244,11 @@ public final class DxfFile {
         }
 
         Groups record(String kind, String subclass, String name) {
-            put(0, kind).handle().put(330, "0").put(100, "AcDbSymbolTableRecord").put(100, subclass);
+            put(0, kind)
+                    .handle()
+                    .put(330, "0")
+                    .put(100, "AcDbSymbolTableRecord")
+                    .put(100, subclass);
             return put(2, name).put(70, 0);
         }
 
@@ -238,9 +258,19 @@ public final class DxfFile {
         }
 
         Groups block(String name, String space) {
-            put(0, "BLOCK").handle().put(330, space).put(100, "AcDbEntity").put(8, "0").put(100, "AcDbBlockBegin");
+            put(0, "BLOCK")
+                    .handle()
+                    .put(330, space)
+                    .put(100, "AcDbEntity")
+                    .put(8, "0")
+                    .put(100, "AcDbBlockBegin");
             put(2, name).put(70, 0).point(10, Vec2.ZERO).put(3, name).put(1, "");
-            return put(0, "ENDBLK").handle().put(330, space).put(100, "AcDbEntity").put(8, "0").put(100, "AcDbBlockEnd");
+            return put(0, "ENDBLK")
+                    .handle()
+                    .put(330, space)
+                    .put(100, "AcDbEntity")
+                    .put(8, "0")
+                    .put(100, "AcDbBlockEnd");
         }
 
         @Override

@@ -120,8 +120,8 @@ public final class FaceReader {
         List<Region> all = new ArrayList<>(List.of(standing));
         for (HalfFace.Hole h : holes) {
             Region disc = Region.disc(h.at(), h.nearMm() / 2 + BESIDE_MM, 96);
-            if (standing.union(disc).area() < standing.area() + disc.area() && filled(standing).contains(disc))
-                all.add(disc);
+            if (standing.union(disc).area() < standing.area() + disc.area()
+                    && filled(standing).contains(disc)) all.add(disc);
         }
         return Region.unionOf(all);
     }
@@ -167,9 +167,11 @@ public final class FaceReader {
         List<HalfFace.Cut> out = new ArrayList<>();
         for (ConvexTool t : own) {
             switch (t.shape()) {
-                case ChannelShape c -> out.add(new HalfFace.Cut(
-                        cutKind(t), t.name(), channel(c, own), Math.max(c.fromDepthMm(), c.toDepthMm())));
-                case RoundShape r when Math.abs(r.axis().z()) < 0.5 ->
+                case ChannelShape c ->
+                    out.add(new HalfFace.Cut(
+                            cutKind(t), t.name(), channel(c, own), Math.max(c.fromDepthMm(), c.toDepthMm())));
+                case RoundShape r
+                when Math.abs(r.axis().z()) < 0.5 ->
                     out.add(new HalfFace.Cut(
                             cutKind(t),
                             t.name(),
@@ -204,9 +206,7 @@ public final class FaceReader {
         Region inside = Region.of(
                         whole.corners().stream().map(Contour.Corner::at).toList())
                 .intersection(rectangle);
-        return inside.isEmpty()
-                ? whole
-                : Contour.straight(inside.exteriors().getFirst());
+        return inside.isEmpty() ? whole : Contour.straight(inside.exteriors().getFirst());
     }
 
     /** A strip between two points of the mold frame, with half circles where a channel has round ends. */

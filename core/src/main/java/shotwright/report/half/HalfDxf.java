@@ -36,9 +36,7 @@ public final class HalfDxf {
 
     private void outlines() {
         Vec2 far = face.farCorner();
-        file.contour(
-                BLOCK,
-                Contour.straight(List.of(Vec2.ZERO, new Vec2(far.x(), 0), far, new Vec2(0, far.y()))));
+        file.contour(BLOCK, Contour.straight(List.of(Vec2.ZERO, new Vec2(far.x(), 0), far, new Vec2(0, far.y()))));
         double in = Math.signum(far.x()) * DATUM_MM;
         file.line(DATUM, Vec2.ZERO, new Vec2(in, 0)).line(DATUM, Vec2.ZERO, new Vec2(0, DATUM_MM));
         face.steps().forEach(c -> file.contour(STEP, c));

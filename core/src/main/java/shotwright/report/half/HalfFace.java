@@ -66,8 +66,7 @@ public record HalfFace(
      * @param depthMm length
      * @param fromBack whether it comes from the back of the half and does not reach the parting face
      */
-    public record Hole(
-            Kind kind, String name, Vec2 at, double nearMm, double farMm, double depthMm, boolean fromBack) {
+    public record Hole(Kind kind, String name, Vec2 at, double nearMm, double farMm, double depthMm, boolean fromBack) {
         /** What a hole is for. */
         public enum Kind {
             DOWEL,

@@ -93,21 +93,21 @@ public final class HalfSheet {
         paper.box(FRAME, FRAME, size[0] - 2 * FRAME, size[1] - 2 * FRAME, Pen.FRAME);
         views(paper, size, scale);
         column(paper, size, scale);
-        return paper.drawing("Half " + face.half() + " of " + title.job() + ", " + face.seen() + ", with a section through the gate");
+        return paper.drawing("Half " + face.half() + " of " + title.job() + ", " + face.seen()
+                + ", with a section through the gate");
     }
 
     /** The largest standard scale at which both views fit beside the column. */
     private double scale(double[] sheet) {
         Vec2 room = room(sheet);
-        double wide = face.block().widthMm() + sectionWide(), high = face.block().heightMm();
+        double wide = face.block().widthMm() + sectionWide(),
+                high = face.block().heightMm();
         for (double s : SCALES) if (s * wide <= room.x() && s * high <= room.y()) return s;
         return SCALES[SCALES.length - 1];
     }
 
     private static Vec2 room(double[] sheet) {
-        return new Vec2(
-                sheet[0] - 2 * FRAME - COLUMN - LEFT - BETWEEN - BESIDE,
-                sheet[1] - 2 * FRAME - ABOVE - BELOW);
+        return new Vec2(sheet[0] - 2 * FRAME - COLUMN - LEFT - BETWEEN - BESIDE, sheet[1] - 2 * FRAME - ABOVE - BELOW);
     }
 
     private double sectionWide() {
@@ -116,7 +116,8 @@ public final class HalfSheet {
 
     private void views(Pencil paper, double[] sheet, double scale) {
         Vec2 room = room(sheet);
-        double wide = scale * face.block().widthMm(), high = scale * face.block().heightMm();
+        double wide = scale * face.block().widthMm(),
+                high = scale * face.block().heightMm();
         double spareX = Math.max(0, room.x() - wide - scale * sectionWide()) / 3;
         double spareY = Math.max(0, room.y() - high) / 2;
         double left = FRAME + LEFT + spareX, foot = FRAME + ABOVE + spareY + high;
@@ -151,7 +152,9 @@ public final class HalfSheet {
         }
         v.keepClear(Region.rectangle(new Vec2(sectionX - 0.2, 0), new Vec2(sectionX + 0.2, far.y())));
         for (HalfTables.Mark m : tables.marks()) v.note(m.at(), m.name());
-        double left = origin.x() + scale * Math.min(0, far.x()), wide = scale * Math.abs(far.x()), high = scale * far.y();
+        double left = origin.x() + scale * Math.min(0, far.x()),
+                wide = scale * Math.abs(far.x()),
+                high = scale * far.y();
         v.draw(paper, origin, scale, new Rectangle2D.Double(left + 1, origin.y() - high + 1, wide - 2, high - 2));
     }
 
@@ -161,9 +164,17 @@ public final class HalfSheet {
 
     private void faceSizes(Pencil paper, double left, double foot, double wide, double high) {
         Dimensions.across(
-                paper, new Vec2(left, foot), new Vec2(left + wide, foot), foot + 16, show.length(face.block().widthMm()));
+                paper,
+                new Vec2(left, foot),
+                new Vec2(left + wide, foot),
+                foot + 16,
+                show.length(face.block().widthMm()));
         Dimensions.upright(
-                paper, new Vec2(left, foot), new Vec2(left, foot - high), left - 13, show.length(face.block().heightMm()));
+                paper,
+                new Vec2(left, foot),
+                new Vec2(left, foot - high),
+                left - 13,
+                show.length(face.block().heightMm()));
     }
 
     /** The corner all places count from, with the ways in which x and y grow. */
@@ -252,7 +263,8 @@ public final class HalfSheet {
         for (String n : List.of(
                 "Places are measured from the datum corner, the same corner of the closed mold in both halves.",
                 "Cavity and core as in the part's file, grown for shrink of " + percent(layout.shrinkX()) + " along x, "
-                        + percent(layout.shrinkY()) + " along y, " + percent(layout.shrinkZ()) + " along the pull; within "
+                        + percent(layout.shrinkY()) + " along y, " + percent(layout.shrinkZ())
+                        + " along the pull; within "
                         + show.tolerance(0.02) + " (common practice).",
                 "Dowel holes in one clamping with the cavity, within " + show.tolerance(0.01)
                         + " of their places (common practice).",
@@ -286,12 +298,26 @@ public final class HalfSheet {
         double wide = COLUMN, row = TITLE_HIGH / 4;
         paper.line(x, y, x + wide, y, Pen.THICK);
         for (int r = 1; r < 4; r++) paper.line(x, y + r * row, x + wide, y + r * row, Pen.THIN);
-        cell(paper, x, y, 0.72 * wide, row, "job", title.job() + (title.customer().isEmpty() ? "" : ", " + title.customer()));
+        cell(
+                paper,
+                x,
+                y,
+                0.72 * wide,
+                row,
+                "job",
+                title.job() + (title.customer().isEmpty() ? "" : ", " + title.customer()));
         cell(paper, x + 0.72 * wide, y, 0.28 * wide, row, "half", String.valueOf(face.half()));
         cell(paper, x, y + row, 0.5 * wide, row, "part file", title.file());
         cell(paper, x + 0.5 * wide, y + row, 0.5 * wide, row, "sawn from", title.stock());
         double third = wide / 6;
-        cell(paper, x, y + 2 * row, third, row, "scale", scale >= 1 ? (int) scale + " : 1" : "1 : " + Math.round(1 / scale));
+        cell(
+                paper,
+                x,
+                y + 2 * row,
+                third,
+                row,
+                "scale",
+                scale >= 1 ? (int) scale + " : 1" : "1 : " + Math.round(1 / scale));
         cell(paper, x + third, y + 2 * row, third, row, "unit", show.unit());
         cell(paper, x + 2 * third, y + 2 * row, third, row, "third angle", "");
         projection(paper, x + 2.5 * third, y + 2.62 * row);
@@ -313,7 +339,14 @@ public final class HalfSheet {
     /** The mark of the third-angle method: the round end view stands left of the cone. */
     private static void projection(Pencil paper, double x, double y) {
         paper.circle(x - 6, y, 2.6, Pen.THIN).circle(x - 6, y, 1.3, Pen.THIN);
-        paper.row(List.of(new Vec2(x + 1, y - 1.3), new Vec2(x + 8, y - 2.6), new Vec2(x + 8, y + 2.6), new Vec2(x + 1, y + 1.3)), true, Pen.THIN);
+        paper.row(
+                List.of(
+                        new Vec2(x + 1, y - 1.3),
+                        new Vec2(x + 8, y - 2.6),
+                        new Vec2(x + 8, y + 2.6),
+                        new Vec2(x + 1, y + 1.3)),
+                true,
+                Pen.THIN);
         paper.line(x - 9.6, y, x + 9, y, Pen.CENTRE);
     }
 }

@@ -116,7 +116,13 @@ final class HalfTables {
             Vec2 at = face.inView(s.atMm());
             if (s.headHalf() != face.half()) {
                 if (s.threadDepthMm() > 0)
-                    hole(mark, "thread, " + s.screw(), at, show.length(s.threadDrillMm()), "drill", deep(s.threadDepthMm()));
+                    hole(
+                            mark,
+                            "thread, " + s.screw(),
+                            at,
+                            show.length(s.threadDrillMm()),
+                            "drill",
+                            deep(s.threadDepthMm()));
                 continue;
             }
             hole(mark, "screw", at, show.length(s.clearanceMm()), "", "through");
@@ -160,7 +166,13 @@ final class HalfTables {
             boolean well = h.kind() == HalfFace.Hole.Kind.WELL;
             if (!well && h.kind() != HalfFace.Hole.Kind.SPRUE) continue;
             String taper = Math.abs(h.nearMm() - h.farMm()) > 1e-6 ? "far end " + show.length(h.farMm()) : "";
-            hole(well ? "W" : "E", well ? "cold slug well" : "sprue", h.at(), show.length(h.nearMm()), taper, deep(h.depthMm()));
+            hole(
+                    well ? "W" : "E",
+                    well ? "cold slug well" : "sprue",
+                    h.at(),
+                    show.length(h.nearMm()),
+                    taper,
+                    deep(h.depthMm()));
         }
     }
 
@@ -188,7 +200,14 @@ final class HalfTables {
             if (g.half() != face.half() || g.kind() == Gate.Kind.DIRECT) continue;
             String mark = layout.gates().size() == 1 ? "G" : "G" + g.cavity();
             Vec3 middle = g.atMm().minus(g.flow().times(g.landMm() / 2).atZ(0));
-            cut(mark, middle, g.kind().name().toLowerCase(java.util.Locale.ROOT) + " gate", g.atMm(), g.widthMm(), g.landMm(), show.length(g.depthMm()));
+            cut(
+                    mark,
+                    middle,
+                    g.kind().name().toLowerCase(java.util.Locale.ROOT) + " gate",
+                    g.atMm(),
+                    g.widthMm(),
+                    g.landMm(),
+                    show.length(g.depthMm()));
         }
     }
 
@@ -197,8 +216,18 @@ final class HalfTables {
         for (FeedSegment s : layout.feed()) {
             boolean lying = Math.abs(s.fromMm().z() - s.toMm().z()) < 1e-6;
             if (!lying || s.kind() == FeedSegment.Kind.GATE || s.half() != null && s.half() != face.half()) continue;
-            String what = shape(s.from()) + (s.kind() == FeedSegment.Kind.SPRUE ? " sprue" : s.kind() == FeedSegment.Kind.RUNNER ? " runner" : " slug");
-            cut("R" + ++n, s.fromMm().toward(s.toMm(), 0.5), what, s.toMm(), s.to().widthMm(), s.lengthMm(), show.length(s.to().depthMm()));
+            String what = shape(s.from())
+                    + (s.kind() == FeedSegment.Kind.SPRUE
+                            ? " sprue"
+                            : s.kind() == FeedSegment.Kind.RUNNER ? " runner" : " slug");
+            cut(
+                    "R" + ++n,
+                    s.fromMm().toward(s.toMm(), 0.5),
+                    what,
+                    s.toMm(),
+                    s.to().widthMm(),
+                    s.lengthMm(),
+                    show.length(s.to().depthMm()));
         }
     }
 
@@ -206,7 +235,9 @@ final class HalfTables {
         return switch (s.shape()) {
             case ROUND -> "round";
             case HALF_ROUND -> "half round";
-            case TRAPEZOID -> "trapezoid " + shotwright.measure.Digits.figures(s.wallDraftDeg(), 2).replaceFirst("\\.0$", "") + "°";
+            case TRAPEZOID ->
+                "trapezoid "
+                        + shotwright.measure.Digits.figures(s.wallDraftDeg(), 2).replaceFirst("\\.0$", "") + "°";
             case RECTANGLE -> "square";
         };
     }
@@ -218,7 +249,14 @@ final class HalfTables {
             Vec3 middle = v.atMm().plus(v.out().times(v.landMm() / 2).atZ(0));
             cut("V" + ++n, middle, "vent", v.atMm(), v.widthMm(), v.landMm(), show.fine(v.depthMm()));
             if (v.channelDepthMm() > 0 && v.channelLengthMm() > 0)
-                cuts.row("", "then to the edge", "", "", show.length(v.widthMm()), show.length(v.channelLengthMm()), show.length(v.channelDepthMm()));
+                cuts.row(
+                        "",
+                        "then to the edge",
+                        "",
+                        "",
+                        show.length(v.widthMm()),
+                        show.length(v.channelLengthMm()),
+                        show.length(v.channelDepthMm()));
         }
     }
 
