@@ -17,6 +17,9 @@ public final class ExactShapes implements AutoCloseable {
     /** Relative accuracy of integration asked for, face by face; the engine integrates adaptively below 1e-3. */
     public static final double INTEGRATION = 1e-5;
 
+    /** Points of bodies and tools that lie nearer than this count as one unless asked otherwise, mm. */
+    public static final double SAME_MM = 1e-7;
+
     private final ExactEngine engine;
     private final Progress watch;
     private final List<Integer> kept = new ArrayList<>();
@@ -129,10 +132,23 @@ public final class ExactShapes implements AutoCloseable {
      * @param faces for each face the numbers of its corners in order
      */
     public Solid polyhedron(List<Vec3> cornersMm, List<int[]> faces) throws ExactFailure {
-        int[] flat = faces.stream()
+        return one("polyhedron", numbers(cornersMm.toArray(Vec3[]::new)), counted(faces));
+    }
+
+    /**
+     * An open sheet of flat faces, for splitting with.
+     *
+     * @param cornersMm corners
+     * @param faces for each face the numbers of its corners in order
+     */
+    public Solid sheet(List<Vec3> cornersMm, List<int[]> faces) throws ExactFailure {
+        return one("sheet", numbers(cornersMm.toArray(Vec3[]::new)), counted(faces));
+    }
+
+    private static int[] counted(List<int[]> faces) {
+        return faces.stream()
                 .flatMapToInt(f -> IntStream.concat(IntStream.of(f.length), IntStream.of(f)))
                 .toArray();
-        return one("polyhedron", numbers(cornersMm.toArray(Vec3[]::new)), flat);
     }
 
     /** The same solid with neighbouring faces on one surface made one. */
@@ -168,7 +184,7 @@ public final class ExactShapes implements AutoCloseable {
             how[7 * i] = f.angleRad();
             System.arraycopy(numbers(f.draw(), f.neutralPointMm()), 0, how, 7 * i + 1, 6);
         }
-        List<Object> out = engine.call(watch, "draft", s.number(), which, how);
+        List<Object> out = call("draft", s.number(), which, how);
         Solid made = new Solid((int) out.getFirst());
         kept.add(made.number());
         return new Drafted(made, Arrays.stream((int[]) out.get(1)).boxed().toList());
@@ -176,22 +192,31 @@ public final class ExactShapes implements AutoCloseable {
 
     /** What is left of the bodies outside the tools, piece by piece. */
     public List<Solid> cut(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
-        return combine("cut", bodies, tools);
+        return cut(bodies, tools, SAME_MM);
+    }
+
+    /**
+     * What is left of the bodies outside the tools, piece by piece.
+     *
+     * @param sameMm points nearer than this count as one
+     */
+    public List<Solid> cut(List<Solid> bodies, List<Solid> tools, double sameMm) throws ExactFailure {
+        return combine("cut", bodies, tools, sameMm);
     }
 
     /** What bodies and tools share, piece by piece. */
     public List<Solid> common(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
-        return combine("common", bodies, tools);
+        return combine("common", bodies, tools, SAME_MM);
     }
 
     /** Bodies and tools in one. */
     public List<Solid> fuse(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
-        return combine("fuse", bodies, tools);
+        return combine("fuse", bodies, tools, SAME_MM);
     }
 
-    /** The bodies parted along the tools, piece by piece. */
-    public List<Solid> split(List<Solid> bodies, List<Solid> tools) throws ExactFailure {
-        return combine("split", bodies, tools);
+    /** Pieces of one split in one: the faces they share are taken out, so nothing is intersected. */
+    public List<Solid> join(List<Solid> pieces) throws ExactFailure {
+        return solids(call("join", (Object) numbers(pieces)).getFirst());
     }
 
     private List<Object> call(String operation, Object... values) throws ExactFailure {
@@ -206,8 +231,18 @@ public final class ExactShapes implements AutoCloseable {
         }
     }
 
-    private List<Solid> combine(String operation, List<Solid> bodies, List<Solid> tools) throws ExactFailure {
-        return solids(call(operation, numbers(bodies), numbers(tools)).getFirst());
+    /**
+     * The bodies parted along the tools, piece by piece.
+     *
+     * @param sameMm points nearer than this count as one
+     */
+    public List<Solid> split(List<Solid> bodies, List<Solid> tools, double sameMm) throws ExactFailure {
+        return combine("split", bodies, tools, sameMm);
+    }
+
+    private List<Solid> combine(String operation, List<Solid> bodies, List<Solid> tools, double sameMm)
+            throws ExactFailure {
+        return solids(call(operation, numbers(bodies), numbers(tools), sameMm).getFirst());
     }
 
     private Solid one(String operation, Object... values) throws ExactFailure {
@@ -241,6 +276,12 @@ public final class ExactShapes implements AutoCloseable {
             out[3 * i + 2] = points[i].z();
         }
         return out;
+    }
+
+    /** Gives solids back that are no longer needed. */
+    public void release(List<Solid> solids) throws ExactFailure {
+        call("release", (Object) numbers(solids));
+        solids.forEach(s -> kept.remove((Integer) s.number()));
     }
 
     /** Gives the shapes back; the engine stays warm. */

@@ -10,6 +10,7 @@ import shotwright.geom.Vec3;
 import shotwright.layout.Block;
 import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
+import shotwright.mesh.TriMesh;
 import shotwright.mesh.complex.ColumnTest;
 import shotwright.mesh.complex.Complex;
 import shotwright.mesh.complex.Material;
@@ -56,10 +57,11 @@ public final class Halves {
         requireRoom(block);
         Parting parting = part(block, progress.part(0.05, 0.3));
         double step = PartingWords.stepMm(parting);
+        TriMesh meeting = parting.complex().between(parting.b(), parting.a());
         Cutting cutting = new Cutting(parting);
         cutting.cut(Tools.of(layout, step, parts.meshes()), progress.part(0.3, 0.9));
         progress.at("checking the halves", 0.9);
-        return result(block, parting, cutting);
+        return result(block, parting, meeting, cutting);
     }
 
     private Box3 block() {
@@ -98,7 +100,7 @@ public final class Halves {
         }
     }
 
-    private MoldResult result(Box3 block, Parting parting, Cutting cutting) {
+    private MoldResult result(Box3 block, Parting parting, TriMesh meeting, Cutting cutting) {
         Complex c = cutting.complex();
         Specks specks = Specks.giveOver(c, parting.a(), parting.b());
         double volumeA = c.volume(parting.a()), volumeB = c.volume(parting.b());
@@ -117,6 +119,7 @@ public final class Halves {
         return new MoldResult(
                 a,
                 b,
+                meeting,
                 block.volume(),
                 partVolume,
                 cut,

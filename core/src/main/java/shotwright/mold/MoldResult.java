@@ -2,12 +2,14 @@ package shotwright.mold;
 
 import java.util.List;
 import shotwright.finding.Finding;
+import shotwright.mesh.TriMesh;
 
 /**
  * What station 50 leaves behind.
  *
  * @param a half A
  * @param b half B
+ * @param parting where the halves meet, before feed, vents and holes are cut: an open mesh, normals out of half B
  * @param blockVolumeMm3 both halves' block before cutting
  * @param partVolumeMm3 all cavities, shrink included
  * @param cutVolumeMm3 feed, vents and holes
@@ -23,6 +25,7 @@ import shotwright.finding.Finding;
 public record MoldResult(
         MoldHalf a,
         MoldHalf b,
+        TriMesh parting,
         double blockVolumeMm3,
         double partVolumeMm3,
         double cutVolumeMm3,

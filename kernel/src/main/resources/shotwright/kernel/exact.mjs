@@ -34,16 +34,19 @@ function listOf(numbers) {
   return list;
 }
 
-/** A boolean operation whose result is checked for errors, taken solid by solid. */
+/** A boolean operation whose result is checked for errors and freed of edges inside faces. */
 function built(operation) {
   operation.Build(new oc.Message_ProgressRange());
   if (!operation.IsDone() || operation.HasErrors()) throw new Error('the solids could not be combined');
   const result = operation.Shape();
   operation.delete();
+  oc.BRepTools.RemoveInternals(result, false);
   return result;
 }
 
-function combine(operation, bodies, tools) {
+/** Points nearer than `same` count as one. */
+function combine(operation, bodies, tools, same) {
+  operation.SetFuzzyValue(same);
   operation.SetArguments(listOf(bodies));
   operation.SetTools(listOf(tools));
   return new Int32Array(solidsOf(built(operation)).map(keep));
@@ -67,6 +70,31 @@ function wire(path) {
   }
   if (!make.IsDone()) throw new Error('the outline does not hang together');
   return make.Wire();
+}
+
+/** Flat faces sewn together: corners, then for each face its count of corners and their numbers. */
+function sewn(corners, faces) {
+  const sewing = new oc.BRepBuilderAPI_Sewing(1e-6, true, true, true, false);
+  for (let i = 0; i < faces.length;) {
+    const n = faces[i++], path = [];
+    for (let k = 0; k < n; k++) {
+      const a = 3 * faces[i + k], b = 3 * faces[i + (k + 1) % n];
+      path.push(0, corners[a], corners[a + 1], corners[a + 2], corners[b], corners[b + 1], corners[b + 2]);
+    }
+    i += n;
+    sewing.Add(new oc.BRepBuilderAPI_MakeFace(wire(path), true).Face());
+  }
+  sewing.Perform(new oc.Message_ProgressRange());
+  return sewing.SewedShape();
+}
+
+/** The body inside a closed shell. */
+function solidOf(shell) {
+  const solid = new oc.BRepBuilderAPI_MakeSolid(oc.TopoDS.Shell(shell)).Solid(), volume = new oc.GProp_GProps();
+  oc.BRepGProp.VolumeProperties(solid, volume, true, false, false);
+  const inside = volume.Mass() < 0;
+  volume.delete();
+  return keep(inside ? solid.Reversed() : solid);
 }
 
 /** Numbers sent for each face. */
@@ -227,27 +255,28 @@ const operations = {
   plate(path) {
     return [keep(new oc.BRepBuilderAPI_MakeFace(wire(path), true).Face())];
   },
-  /** Flat faces sewn into one solid: corners, then for each face its count of corners and their numbers. */
+  /** Flat faces sewn into one solid. */
   polyhedron(corners, faces) {
-    const sewing = new oc.BRepBuilderAPI_Sewing(1e-6, true, true, true, false);
-    for (let i = 0; i < faces.length;) {
-      const n = faces[i++], path = [];
-      for (let k = 0; k < n; k++) {
-        const a = 3 * faces[i + k], b = 3 * faces[i + (k + 1) % n];
-        path.push(0, corners[a], corners[a + 1], corners[a + 2], corners[b], corners[b + 1], corners[b + 2]);
-      }
-      i += n;
-      sewing.Add(new oc.BRepBuilderAPI_MakeFace(wire(path), true).Face());
-    }
-    sewing.Perform(new oc.Message_ProgressRange());
-    const shell = [...sub(sewing.SewedShape(), 'TopAbs_SHELL')][0];
+    const shell = [...sub(sewn(corners, faces), 'TopAbs_SHELL')][0];
     if (!shell) throw new Error('the faces do not close');
-    const solid = new oc.BRepBuilderAPI_MakeSolid(oc.TopoDS.Shell(shell)).Solid(), volume = new oc.GProp_GProps();
-    oc.BRepGProp.VolumeProperties(solid, volume, true, false, false);
-    const inside = volume.Mass() < 0;
-    volume.delete();
-    return [keep(inside ? solid.Reversed() : solid)];
+    return [solidOf(shell)];
   },
+  /** Pieces that share faces, as solids without those faces. */
+  join(numbers) {
+    const known = new Map();
+    for (const n of numbers) for (const f of sub(shape(n), 'TopAbs_FACE')) {
+      const h = oc.ReplicadShapeHasher.HashCode(f, 2147483647), same = known.get(h) ?? [], k = same.find(o => o.face.IsSame(f));
+      if (k) k.count++;
+      else same.push({ face: f, count: 1 });
+      known.set(h, same);
+    }
+    const sewing = new oc.BRepBuilderAPI_Sewing(1e-6, true, true, true, false);
+    for (const same of known.values()) for (const k of same) if (k.count === 1) sewing.Add(k.face);
+    sewing.Perform(new oc.Message_ProgressRange());
+    return [new Int32Array([...sub(sewing.SewedShape(), 'TopAbs_SHELL')].map(solidOf))];
+  },
+  /** Flat faces sewn into an open sheet. */
+  sheet: (corners, faces) => [keep(sewn(corners, faces))],
   /** Neighbouring faces on one surface made one. */
   tidy(number) {
     const unify = new oc.ShapeUpgrade_UnifySameDomain(shape(number), true, true, false);
@@ -260,10 +289,10 @@ const operations = {
     t.SetValues(...rows);
     return [keep(new oc.BRepBuilderAPI_Transform(shape(number), t, true, false).Shape())];
   },
-  cut: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Cut(), bodies, tools)],
-  common: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Common(), bodies, tools)],
-  fuse: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Fuse(), bodies, tools)],
-  split: (bodies, tools) => [combine(new oc.BRepAlgoAPI_Splitter(), bodies, tools)],
+  cut: (bodies, tools, same) => [combine(new oc.BRepAlgoAPI_Cut(), bodies, tools, same)],
+  common: (bodies, tools, same) => [combine(new oc.BRepAlgoAPI_Common(), bodies, tools, same)],
+  fuse: (bodies, tools, same) => [combine(new oc.BRepAlgoAPI_Fuse(), bodies, tools, same)],
+  split: (bodies, tools, same) => [combine(new oc.BRepAlgoAPI_Splitter(), bodies, tools, same)],
   /** Faces leaned about the line in which a plane across the draw cuts them: for each the angle, the draw, a point of the plane. */
   draft(number, faces, how) {
     const s = shape(number), all = facesOf(s), make = new oc.BRepOffsetAPI_DraftAngle(s);

@@ -159,7 +159,7 @@ class WorkerEngineTest {
             assertThat(x.check(wedge).isOneClosedSolid()).isTrue();
             Solid plate = x.plate(Outline.polygon(
                     List.of(new Vec3(-9, -9, 1), new Vec3(9, -9, 1), new Vec3(9, 9, 1), new Vec3(-9, 9, 1))));
-            List<Solid> parts = x.split(List.of(wedge), List.of(plate));
+            List<Solid> parts = x.split(List.of(wedge), List.of(plate), ExactShapes.SAME_MM);
             // above the plate a third as high is (2/3)² of the section
             assertThat(parts).hasSize(2);
             double small = Math.min(

@@ -123,7 +123,7 @@ class ExactHalvesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"sensor_cover_plate.step", "curved_link_AP242.step"})
+    @ValueSource(strings = {"sensor_cover_plate.step", "curved_link_AP242.step", "lever_knob_three_arm.step"})
     void realParts(String file) {
         JobResult job = halves(Repository.sharedPart(file));
         ExactMold m = Objects.requireNonNull(job.exactMold());

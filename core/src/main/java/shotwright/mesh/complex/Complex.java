@@ -329,6 +329,11 @@ public final class Complex {
         return Solid.mesh(this, c -> cells.get(c) == material);
     }
 
+    /** Where two cells meet, as an open mesh, normals out of the first. */
+    public TriMesh between(int from, int to) {
+        return Solid.between(this, from, to);
+    }
+
     /** Unmatched directed edges of a cell's surface: 0 when it is closed. */
     public int openEdges(int cell) {
         return Solid.openEdges(this, c -> c == cell);

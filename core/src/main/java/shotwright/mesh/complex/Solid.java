@@ -2,6 +2,7 @@ package shotwright.mesh.complex;
 
 import java.util.Arrays;
 import java.util.function.IntPredicate;
+import java.util.function.IntUnaryOperator;
 import shotwright.mesh.TriMesh;
 
 /** Reads solids out of a complex: all facets with chosen cells on exactly one side. */
@@ -28,13 +29,23 @@ final class Solid {
     }
 
     static TriMesh mesh(Complex c, IntPredicate cells) {
+        return meshOf(c, f -> side(c, f, cells));
+    }
+
+    /** The facets that divide two cells, normals out of the first. */
+    static TriMesh between(Complex c, int from, int to) {
+        return meshOf(
+                c, f -> c.behind(f) == from && c.front(f) == to ? 1 : c.behind(f) == to && c.front(f) == from ? -1 : 0);
+    }
+
+    private static TriMesh meshOf(Complex c, IntUnaryOperator sides) {
         int[] number = new int[c.vertexCount()];
         Arrays.fill(number, -1);
         double[] xyz = new double[3 * c.vertexCount()];
         int[] tri = new int[3 * c.facetCount()];
         int vertices = 0, facets = 0;
         for (int f = 0; f < c.facetCount(); f++) {
-            int side = side(c, f, cells);
+            int side = sides.applyAsInt(f);
             if (side == 0) continue;
             for (int k = 0; k < 3; k++) {
                 int v = c.corner(f, side > 0 ? k : 2 - k);

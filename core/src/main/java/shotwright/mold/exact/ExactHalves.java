@@ -7,7 +7,6 @@ import shotwright.brep.ExactBody;
 import shotwright.brep.ExactEngine;
 import shotwright.brep.ExactFailure;
 import shotwright.brep.ExactShapes;
-import shotwright.brep.Outline;
 import shotwright.brep.Solid;
 import shotwright.finding.Finding;
 import shotwright.geom.Box3;
@@ -40,7 +39,8 @@ public final class ExactHalves {
     /** Largest difference from the mesh half that is delivered, of one part; chords of the mesh alone make a thousandth. */
     private static final double FROM_MESH = 5e-3;
 
-    private static final double AROUND_MM = 5;
+    /** How near points of metal and cut-out may lie before they count as one; the first that serves is taken. */
+    private static final double[] SAME_MM = {ExactShapes.SAME_MM, 1e-6, 1e-5};
 
     private final ExactShapes x;
     private final LayoutResult layout;
@@ -94,24 +94,13 @@ public final class ExactHalves {
             parts.add(x.place(inFile, t));
         }
         byte[] partStep = x.writeStep("part as molded, shrink added", parts.subList(0, 1));
-        List<Solid> a = new ArrayList<>(), b = new ArrayList<>();
-        Labels labels = new Labels(
-                mesh,
-                meshes(pulled).stream().map(TriMesh::box).reduce(Box3::join).orElseThrow());
-        List<Double> levels = Levels.of(mesh);
-        double stepMm = levels.stream().mapToDouble(Math::abs).max().orElse(0);
-        for (Solid piece : pieces(parts, levels)) {
-            Labels.Label l = labels.of(x, piece);
-            if (l.otherMm3() > MOST_OTHER * pulled.part().mass().volumeMm3())
-                return ExactMold.none(
-                        partStep,
-                        missing(
-                                "The parting surface slopes from one height to another on this part; only level partings"
-                                        + " and level shut-offs are cut exactly."));
-            (l.inA() ? a : b).add(piece);
-        }
+        List<Solid> metal = x.cut(List.of(x.block(block())), parts);
+        double most = MOST_OTHER * pulled.part().mass().volumeMm3();
+        Pieces pieces = Pieces.of(x, metal, meshes(pulled), block(), mesh, most);
+        Box3 parting = mesh.parting().box();
+        double stepMm = Math.max(-parting.min().z(), parting.max().z());
         List<ConvexTool> tools = Tools.of(layout, stepMm, meshes(pulled));
-        return finished(partStep, parts, joined(a), joined(b), tools);
+        return finished(partStep, parts, pieces, tools);
     }
 
     private List<TriMesh> meshes(PulledPart pulled) {
@@ -127,52 +116,18 @@ public final class ExactHalves {
                 new Vec3(b.widthMm() / 2, b.heightMm() / 2, b.thicknessAMm()));
     }
 
-    /** The metal around the parts, parted at every height at which the halves meet flat. */
-    private List<Solid> pieces(List<Solid> parts, List<Double> levels) throws ExactFailure {
-        Box3 block = block();
-        List<Solid> metal = x.cut(List.of(x.block(block)), parts), split = x.split(metal, plates(block, levels));
-        // where a plate meets faces of the part awkwardly pieces get lost; slabs taken out one by one keep them
-        return Math.abs(volume(split) / volume(metal) - 1) < BALANCE ? split : slabs(metal, block, levels);
-    }
-
-    private double volume(List<Solid> solids) throws ExactFailure {
-        double sum = 0;
-        for (Solid s : solids) sum += x.measure(s).volumeMm3();
-        return sum;
-    }
-
-    private List<Solid> slabs(List<Solid> metal, Box3 block, List<Double> levels) throws ExactFailure {
-        List<Solid> out = new ArrayList<>();
-        Vec3 around = new Vec3(AROUND_MM, AROUND_MM, 0);
-        for (int k = 0; k <= levels.size(); k++) {
-            double low = k == 0 ? block.min().z() - AROUND_MM : levels.get(k - 1);
-            double high = k == levels.size() ? block.max().z() + AROUND_MM : levels.get(k);
-            Vec3 from = block.min().minus(around), to = block.max().plus(around);
-            Box3 slab = new Box3(new Vec3(from.x(), from.y(), low), new Vec3(to.x(), to.y(), high));
-            out.addAll(x.common(metal, List.of(x.block(slab))));
-        }
-        return out;
-    }
-
-    private List<Solid> plates(Box3 block, List<Double> levels) throws ExactFailure {
-        List<Solid> plates = new ArrayList<>();
-        Vec3 low = block.min().minus(new Vec3(AROUND_MM, AROUND_MM, 0)),
-                high = block.max().plus(new Vec3(AROUND_MM, AROUND_MM, 0));
-        for (double z : levels)
-            plates.add(x.plate(Outline.polygon(List.of(
-                    new Vec3(low.x(), low.y(), z),
-                    new Vec3(high.x(), low.y(), z),
-                    new Vec3(high.x(), high.y(), z),
-                    new Vec3(low.x(), high.y(), z)))));
-        return plates;
-    }
-
     /** One solid from pieces that touch; specks that touch nothing are left out. */
     private Solid joined(List<Solid> pieces) throws ExactFailure {
         if (pieces.isEmpty()) throw new ExactFailure(ExactFailure.Why.REFUSED, "One half has no metal.");
-        List<Solid> one = pieces.size() == 1 ? pieces : x.fuse(pieces.subList(0, 1), pieces.subList(1, pieces.size()));
+        if (pieces.size() == 1) return pieces.getFirst();
+        List<Solid> one = x.join(pieces);
         Solid largest = largest(one);
-        return pieces.size() == 1 ? largest : x.tidy(largest);
+        Solid tidy = x.tidy(largest);
+        return isSound(tidy) ? tidy : largest;
+    }
+
+    private boolean isSound(Solid s) throws ExactFailure {
+        return x.check(s).isOneClosedSolid();
     }
 
     private Solid largest(List<Solid> pieces) throws ExactFailure {
@@ -188,18 +143,18 @@ public final class ExactHalves {
         return best;
     }
 
-    private ExactMold finished(byte[] partStep, List<Solid> parts, Solid a, Solid b, List<ConvexTool> tools)
+    private ExactMold finished(byte[] partStep, List<Solid> parts, Pieces pieces, List<ConvexTool> tools)
             throws ExactFailure {
-        double before = volume(List.of(a, b)), partsMm3 = volume(parts);
+        double before = pieces.volumeMm3(x), partsMm3 = Pieces.volumeMm3(x, parts);
         double blockMm3 = block().volume(), balance = Math.abs(before + partsMm3 - blockMm3) / blockMm3;
-        ExactHalf halfA = half(Half.A, a, tools), halfB = half(Half.B, b, tools);
+        ExactHalf halfA = half(Half.A, pieces.a(), tools), halfB = half(Half.B, pieces.b(), tools);
         double cut = before - halfA.volumeMm3() - halfB.volumeMm3();
         ExactMold made = new ExactMold(halfA, halfB, partStep, balance, cut, List.of());
         List<String> wrong = wrong(made, partsMm3 / parts.size());
         return wrong.isEmpty() ? made : ExactMold.none(partStep, missing(String.join(" ", wrong)));
     }
 
-    private ExactHalf half(Half half, Solid bare, List<ConvexTool> tools) throws ExactFailure {
+    private ExactHalf half(Half half, List<Solid> bare, List<ConvexTool> tools) throws ExactFailure {
         ExactTools exact = new ExactTools(x);
         List<Solid> solids = new ArrayList<>();
         double flats = 0;
@@ -208,12 +163,40 @@ public final class ExactHalves {
             solids.add(exact.of(t));
             if (t.shape() instanceof RoundShape r) flats += r.overFlatsMm3() * t.closedFormMm3() / r.volumeMm3();
         }
-        Solid cut = solids.isEmpty() ? bare : largest(x.cut(List.of(bare), solids));
-        double volume = x.measure(cut).volumeMm3();
         MoldHalf same = half == Half.A ? mesh.a() : mesh.b();
+        double expected = same.volumeMm3() - flats, near = FROM_MESH * mesh.partVolumeMm3();
+        Solid cut = without(bare, solids, s -> Math.abs(x.measure(s).volumeMm3() - expected) <= near);
         String name = "half " + half + (same.canOpen() ? "" : ", CANNOT OPEN");
-        return new ExactHalf(
-                half, x.check(cut), volume, volume + flats - same.volumeMm3(), x.writeStep(name, List.of(cut)));
+        double volume = x.measure(cut).volumeMm3();
+        return new ExactHalf(half, x.check(cut), volume, volume - expected, x.writeStep(name, List.of(cut)));
+    }
+
+    /** Something to ask of a solid. */
+    @FunctionalInterface
+    private interface Question {
+        boolean isTrueOf(Solid s) throws ExactFailure;
+    }
+
+    /** The pieces of a half without their cut-outs, in one: taken out all at once, or where that fails one after the other. */
+    private Solid without(List<Solid> bare, List<Solid> cutOuts, Question expected) throws ExactFailure {
+        if (cutOuts.isEmpty()) return joined(bare);
+        for (double same : SAME_MM) {
+            List<Solid> left = x.cut(bare, cutOuts, same);
+            Solid cut = joined(left);
+            if (isSound(cut) && expected.isTrueOf(cut)) return cut;
+            x.release(left);
+        }
+        List<Solid> left = bare;
+        for (Solid c : cutOuts)
+            for (double same : SAME_MM) {
+                List<Solid> cut = x.cut(left, List.of(c), same);
+                if (Pieces.areSound(x, cut)) {
+                    left = cut;
+                    break;
+                }
+                x.release(cut);
+            }
+        return joined(left);
     }
 
     /** What keeps the halves from being delivered, in sentences. */

@@ -1,13 +1,12 @@
 package shotwright.mold.exact;
 
+import java.util.List;
 import java.util.Random;
 import shotwright.brep.ExactFailure;
 import shotwright.brep.ExactShapes;
 import shotwright.brep.Solid;
 import shotwright.geom.Box3;
 import shotwright.geom.Vec3;
-import shotwright.mesh.Bvh;
-import shotwright.mesh.Probe;
 import shotwright.mesh.TriMesh;
 import shotwright.mold.MoldResult;
 
@@ -17,15 +16,15 @@ final class Labels {
     private static final int POINTS = 20_000;
     private static final double ROOM_MM = 1;
 
-    private final Bvh a;
-    private final Bvh b;
+    private final Inside a;
+    private final Inside b;
     private final Box3 around;
 
     /** Looks within a millimetre of the parts' box. */
     Labels(MoldResult mold, Box3 parts) {
         around = parts.grow(ROOM_MM);
-        a = Bvh.of(mold.a().mesh());
-        b = Bvh.of(mold.b().mesh());
+        a = new Inside(List.of(mold.a().mesh()));
+        b = new Inside(List.of(mold.b().mesh()));
     }
 
     /**
@@ -38,7 +37,7 @@ final class Labels {
 
     Label of(ExactShapes x, Solid piece) throws ExactFailure {
         TriMesh mesh = x.mesh(piece, DEFLECTION_MM, TURN_RAD).mesh();
-        Bvh own = Bvh.of(mesh);
+        Inside own = new Inside(List.of(mesh));
         Box3 box = overlap(mesh.box());
         Random random = new Random(7);
         Vec3 size = box.size();
@@ -49,9 +48,9 @@ final class Labels {
                             size.x() * random.nextDouble(),
                             size.y() * random.nextDouble(),
                             size.z() * random.nextDouble()));
-            if (!holds(own, p)) continue;
-            if (holds(a, p)) inA++;
-            else if (holds(b, p)) inB++;
+            if (!own.holds(p)) continue;
+            if (a.holds(p)) inA++;
+            else if (b.holds(p)) inB++;
         }
         return new Label(inA >= inB, box.volume() * Math.min(inA, inB) / POINTS);
     }
@@ -66,11 +65,5 @@ final class Labels {
 
     private static Vec3 high(Vec3 p, Vec3 q) {
         return new Vec3(Math.max(p.x(), q.x()), Math.max(p.y(), q.y()), Math.max(p.z(), q.z()));
-    }
-
-    /** Is a point inside a closed mesh? An odd number of walls above it. */
-    private static boolean holds(Bvh tree, Vec3 p) {
-        Probe probe = new Probe().aim(p, new Vec3(1.3e-3, 2.7e-3, 1).unit());
-        return tree.allHits(probe, 0, Double.POSITIVE_INFINITY, Bvh.NONE) % 2 == 1;
     }
 }

@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import shotwright.mesh.TriMesh;
-import shotwright.mold.MoldResult;
 
-/** The heights at which the halves meet flat: level facets that half A has facing down and half B facing up. */
+/** The heights at which the halves meet flat. */
 final class Levels {
     private static final double LEVEL = 1 - 1e-12;
     private static final double SAME_MM = 1e-5;
@@ -15,27 +14,46 @@ final class Levels {
 
     private Levels() {}
 
-    /** Heights, lowest first; the parting plane of the block, 0, is always among them. */
-    static List<Double> of(MoldResult mold) {
-        TreeMap<Long, Double> down = areas(mold.a().mesh(), -1),
-                up = areas(mold.b().mesh(), 1);
-        List<Double> out = new ArrayList<>();
-        out.add(0.0);
-        for (var e : down.entrySet()) {
-            double shared = Math.min(e.getValue(), up.getOrDefault(e.getKey(), 0.0));
-            double z = e.getKey() * SAME_MM;
-            if (shared > LEAST_MM2 && Math.abs(z) > SAME_MM) out.add(z);
-        }
+    /**
+     * Heights, lowest first; the parting plane of the block, 0, is always among them.
+     *
+     * @param parting where the halves meet
+     */
+    static List<Double> of(TriMesh parting) {
+        TreeMap<Long, Double> areas = new TreeMap<>();
+        for (int f = 0; f < parting.facetCount(); f++)
+            if (lies(parting, f)) areas.merge(step(parting, f), parting.area(f), Double::sum);
+        List<Double> out = new ArrayList<>(List.of(0.0));
+        areas.forEach((step, area) -> {
+            if (area > LEAST_MM2 && step != 0) out.add(step * SAME_MM);
+        });
         out.sort(Double::compare);
         return out;
     }
 
-    private static TreeMap<Long, Double> areas(TriMesh mesh, int sign) {
-        TreeMap<Long, Double> out = new TreeMap<>();
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            double area = mesh.area(f), nz = mesh.doubleAreaNormal(f).z() * sign / 2;
-            if (nz >= LEVEL * area) out.merge(Math.round(mesh.centroid(f).z() / SAME_MM), area, Double::sum);
+    /** The parting surface with every corner that is a hair off one of the heights put onto it. */
+    static TriMesh onto(TriMesh parting, List<Double> heights) {
+        double[] xyz = parting.copyXyz();
+        for (int k = 2; k < xyz.length; k += 3) for (double z : heights) if (Math.abs(xyz[k] - z) < SAME_MM) xyz[k] = z;
+        return new TriMesh(xyz, parting.copyTri());
+    }
+
+    /** For each facet whether it lies wholly at one of the heights. */
+    static boolean[] on(TriMesh parting, List<Double> heights) {
+        boolean[] out = new boolean[parting.facetCount()];
+        for (int f = 0; f < out.length; f++) {
+            double z = parting.z(parting.corner(f, 0));
+            out[f] =
+                    heights.contains(z) && parting.z(parting.corner(f, 1)) == z && parting.z(parting.corner(f, 2)) == z;
         }
         return out;
+    }
+
+    private static boolean lies(TriMesh parting, int f) {
+        return parting.doubleAreaNormal(f).z() >= LEVEL * 2 * parting.area(f);
+    }
+
+    private static long step(TriMesh parting, int f) {
+        return Math.round(parting.centroid(f).z() / SAME_MM);
     }
 }

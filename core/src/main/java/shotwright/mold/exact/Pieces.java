@@ -1,0 +1,136 @@
+package shotwright.mold.exact;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import shotwright.brep.ExactFailure;
+import shotwright.brep.ExactShapes;
+import shotwright.brep.Outline;
+import shotwright.brep.Solid;
+import shotwright.brep.SolidCheck;
+import shotwright.geom.Box3;
+import shotwright.geom.Vec3;
+import shotwright.mesh.TriMesh;
+import shotwright.mold.MoldResult;
+
+/**
+ * The metal round the parts, parted. Plates part it at every height at which the mesh halves meet flat, sheets where they meet on a slope; each
+ * piece goes to the half it lies in there.
+ *
+ * @param a what belongs to half A
+ * @param b what belongs to half B
+ */
+record Pieces(List<Solid> a, List<Solid> b) {
+    /** How near points of part and parting surface may lie before they count as one. */
+    private static final double[] SAME_MM = {1e-6, 1e-5, 1e-7};
+
+    /** Largest share of the metal that may be lost in parting. */
+    private static final double LOST = 1e-7;
+
+    private static final double AROUND_MM = 5;
+
+    /**
+     * Parts the metal: by the plates, then by one sheet after another.
+     *
+     * @param metal the block without the parts
+     * @param plastic the parts
+     * @param mostOtherMm3 how much of a piece may lie in the other half
+     * @throws ExactFailure REFUSED when no way of parting gives sound pieces that each belong to one half
+     */
+    static Pieces of(
+            ExactShapes x, List<Solid> metal, List<TriMesh> plastic, Box3 block, MoldResult mesh, double mostOtherMm3)
+            throws ExactFailure {
+        List<Double> levels = Levels.of(mesh.parting());
+        List<Solid> pieces = parted(x, metal, plates(x, block, levels));
+        // where a plate meets faces of the part awkwardly pieces get lost; slabs taken out one by one keep them
+        if (pieces == null) pieces = slabs(x, metal, block, levels);
+        for (Solid sheet : sheets(x, mesh.parting(), levels, new Inside(plastic), block)) {
+            List<Solid> finer = parted(x, pieces, List.of(sheet));
+            if (finer != null) pieces = finer;
+        }
+        Box3 around = plastic.stream().map(TriMesh::box).reduce(Box3::join).orElseThrow();
+        return sorted(x, pieces, new Labels(mesh, around), mostOtherMm3);
+    }
+
+    /** The solids parted by the tools; null when no sound pieces come of it. */
+    private static @Nullable List<Solid> parted(ExactShapes x, List<Solid> solids, List<Solid> tools)
+            throws ExactFailure {
+        double whole = volumeMm3(x, solids);
+        for (double same : SAME_MM) {
+            List<Solid> pieces = x.split(solids, tools, same);
+            if (Math.abs(volumeMm3(x, pieces) / whole - 1) <= LOST && areSound(x, pieces)) return pieces;
+            x.release(pieces);
+        }
+        return null;
+    }
+
+    private static Pieces sorted(ExactShapes x, List<Solid> pieces, Labels labels, double mostOtherMm3)
+            throws ExactFailure {
+        List<Solid> a = new ArrayList<>(), b = new ArrayList<>();
+        for (Solid piece : pieces) {
+            Labels.Label l = labels.of(x, piece);
+            if (l.otherMm3() > mostOtherMm3)
+                throw new ExactFailure(
+                        ExactFailure.Why.REFUSED,
+                        "The parting surface meets the faces of the part so awkwardly that no sound pieces come of it.");
+            (l.inA() ? a : b).add(piece);
+        }
+        return new Pieces(a, b);
+    }
+
+    static boolean areSound(ExactShapes x, List<Solid> pieces) throws ExactFailure {
+        for (Solid s : pieces) {
+            SolidCheck c = x.check(s);
+            if (!c.valid() || c.openEdges() > 0) return false;
+        }
+        return true;
+    }
+
+    /** All metal. */
+    double volumeMm3(ExactShapes x) throws ExactFailure {
+        return volumeMm3(x, a) + volumeMm3(x, b);
+    }
+
+    static double volumeMm3(ExactShapes x, List<Solid> solids) throws ExactFailure {
+        double sum = 0;
+        for (Solid s : solids) sum += x.measure(s).volumeMm3();
+        return sum;
+    }
+
+    private static List<Solid> sheets(ExactShapes x, TriMesh parting, List<Double> levels, Inside plastic, Box3 block)
+            throws ExactFailure {
+        List<Solid> out = new ArrayList<>();
+        for (Slope s : Slopes.of(parting, levels, block)) {
+            Reach.Sheet sheet = Reach.of(s.thinned(), plastic, block);
+            out.add(x.sheet(sheet.corners(), sheet.facets()));
+        }
+        return out;
+    }
+
+    private static List<Solid> slabs(ExactShapes x, List<Solid> metal, Box3 block, List<Double> levels)
+            throws ExactFailure {
+        List<Solid> out = new ArrayList<>();
+        Vec3 around = new Vec3(AROUND_MM, AROUND_MM, 0);
+        for (int k = 0; k <= levels.size(); k++) {
+            double low = k == 0 ? block.min().z() - AROUND_MM : levels.get(k - 1);
+            double high = k == levels.size() ? block.max().z() + AROUND_MM : levels.get(k);
+            Vec3 from = block.min().minus(around), to = block.max().plus(around);
+            Box3 slab = new Box3(new Vec3(from.x(), from.y(), low), new Vec3(to.x(), to.y(), high));
+            out.addAll(x.common(metal, List.of(x.block(slab))));
+        }
+        return out;
+    }
+
+    private static List<Solid> plates(ExactShapes x, Box3 block, List<Double> levels) throws ExactFailure {
+        List<Solid> plates = new ArrayList<>();
+        Vec3 around = new Vec3(AROUND_MM, AROUND_MM, 0);
+        Vec3 low = block.min().minus(around), high = block.max().plus(around);
+        for (double z : levels)
+            plates.add(x.plate(Outline.polygon(List.of(
+                    new Vec3(low.x(), low.y(), z),
+                    new Vec3(high.x(), low.y(), z),
+                    new Vec3(high.x(), high.y(), z),
+                    new Vec3(low.x(), high.y(), z)))));
+        return plates;
+    }
+}

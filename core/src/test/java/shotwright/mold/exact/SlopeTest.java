@@ -1,0 +1,132 @@
+package shotwright.mold.exact;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleBinaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import shotwright.geom.Box3;
+import shotwright.geom.Vec3;
+import shotwright.mesh.TriMesh;
+
+/** Surfaces over the square 0 to 10 by 0 to 10 mm, in 20 by 20 cells, against their closed forms. */
+class SlopeTest {
+    private static final int CELLS = 20;
+    private static final double SIDE_MM = 10;
+
+    private static Slope over(DoubleBinaryOperator height, Rim rim) {
+        List<Vec3> corners = new ArrayList<>();
+        for (int i = 0; i <= CELLS; i++)
+            for (int k = 0; k <= CELLS; k++) {
+                double x = SIDE_MM * i / CELLS, y = SIDE_MM * k / CELLS;
+                corners.add(new Vec3(x, y, height.applyAsDouble(x, y)));
+            }
+        List<int[]> facets = new ArrayList<>();
+        for (int i = 0; i < CELLS; i++)
+            for (int k = 0; k < CELLS; k++) {
+                int a = i * (CELLS + 1) + k, b = a + CELLS + 1;
+                facets.add(new int[] {a, b, b + 1});
+                facets.add(new int[] {a, b + 1, a + 1});
+            }
+        Map<Slope.Side, Rim> border = new HashMap<>();
+        for (int i = 0; i < CELLS; i++) {
+            int far = CELLS * (CELLS + 1);
+            border.put(new Slope.Side(i * (CELLS + 1), (i + 1) * (CELLS + 1)), rim);
+            border.put(new Slope.Side((i + 1) * (CELLS + 1) + CELLS, i * (CELLS + 1) + CELLS), rim);
+            border.put(new Slope.Side(i + 1, i), rim);
+            border.put(new Slope.Side(far + i, far + i + 1), rim);
+        }
+        return new Slope(corners, facets, border);
+    }
+
+    private static double area(List<Vec3> corners, List<int[]> facets) {
+        return facets.stream()
+                .mapToDouble(f -> corners.get(f[1])
+                                .minus(corners.get(f[0]))
+                                .cross(corners.get(f[2]).minus(corners.get(f[0])))
+                                .length()
+                        / 2)
+                .sum();
+    }
+
+    @Test
+    void flatSlopeKeepsItsAreaWithFewTriangles() {
+        Slope s = over((x, y) -> 0.3 * x, Rim.PART).thinned();
+        assertThat(s.facets()).hasSizeLessThan(12);
+        assertThat(area(s.corners(), s.facets())).isCloseTo(100 * Math.sqrt(1 + 0.09), within(1e-9));
+    }
+
+    @Test
+    void curvedSlopeStaysNear() {
+        Slope s = over((x, y) -> 0.02 * x * x, Rim.PART).thinned();
+        assertThat(s.facets()).hasSizeLessThan(2 * CELLS * CELLS / 2);
+        for (Vec3 c : used(s)) assertThat(c.z()).isEqualTo(0.02 * c.x() * c.x());
+        // arc length of z = 0.02 x² from 0 to 10, times 10: u = 0.04 x
+        double u = 0.4, arc = (u * Math.sqrt(1 + u * u) + Math.log(u + Math.sqrt(1 + u * u))) / (2 * 0.04);
+        assertThat(area(s.corners(), s.facets())).isCloseTo(10 * arc, within(0.05));
+    }
+
+    private static List<Vec3> used(Slope s) {
+        return s.facets().stream()
+                .flatMap(f -> IntStream.of(f).mapToObj(s.corners()::get))
+                .toList();
+    }
+
+    /** A plane through a box of plastic ends a little inside it on all four sides, and out of the block where it runs to its sides. */
+    @Test
+    void reachesIntoPlasticAndOutOfTheBlock() {
+        TriMesh frame = ring(new Box3(new Vec3(-2, -2, -3), new Vec3(12, 12, 3)));
+        Slope s = over((x, y) -> 0, Rim.PART).thinned();
+        Inside plastic = new Inside(List.of(frame));
+        Reach.Sheet sheet = Reach.of(s, plastic, new Box3(new Vec3(-50, -50, -50), new Vec3(50, 50, 50)));
+        // only the corners are left, and there the way in is along the diagonal
+        assertThat(area(sheet.corners(), sheet.facets()))
+                .isCloseTo(Math.pow(SIDE_MM + 0.08 * Math.sqrt(2), 2), within(0.02));
+        assertThat(sheet.corners()).allMatch(c -> inHole(c) || plastic.holds(c));
+        Reach.Sheet out = Reach.of(
+                over((x, y) -> 0, Rim.BLOCK).thinned(),
+                plastic,
+                new Box3(new Vec3(0, 0, -5), new Vec3(SIDE_MM, SIDE_MM, 5)));
+        assertThat(area(out.corners(), out.facets())).isCloseTo(144, within(1e-9));
+    }
+
+    private static boolean inHole(Vec3 c) {
+        return c.x() >= 0 && c.x() <= SIDE_MM && c.y() >= 0 && c.y() <= SIDE_MM;
+    }
+
+    /** A frame of plastic round the square hole 0 to 10. */
+    private static TriMesh ring(Box3 outer) {
+        List<Vec3> corners = new ArrayList<>();
+        double[][] in = {{0, 0}, {SIDE_MM, 0}, {SIDE_MM, SIDE_MM}, {0, SIDE_MM}};
+        double[][] around = {
+            {outer.min().x(), outer.min().y()},
+            {outer.max().x(), outer.min().y()},
+            {outer.max().x(), outer.max().y()},
+            {outer.min().x(), outer.max().y()}
+        };
+        for (double z : new double[] {outer.min().z(), outer.max().z()})
+            for (double[][] ring : new double[][][] {around, in})
+                for (double[] p : ring) corners.add(new Vec3(p[0], p[1], z));
+        List<int[]> quads = new ArrayList<>();
+        for (int k = 0; k < 4; k++) {
+            int n = (k + 1) % 4;
+            quads.add(new int[] {k, n, 8 + n, 8 + k});
+            quads.add(new int[] {4 + n, 4 + k, 12 + k, 12 + n});
+            quads.add(new int[] {8 + k, 8 + n, 12 + n, 12 + k});
+            quads.add(new int[] {n, k, 4 + k, 4 + n});
+        }
+        double[] xyz = corners.stream()
+                .flatMapToDouble(c -> DoubleStream.of(c.x(), c.y(), c.z()))
+                .toArray();
+        int[] tri = quads.stream()
+                .flatMapToInt(q -> IntStream.of(q[0], q[1], q[2], q[0], q[2], q[3]))
+                .toArray();
+        return new TriMesh(xyz, tri);
+    }
+}
