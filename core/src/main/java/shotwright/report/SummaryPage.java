@@ -71,6 +71,10 @@ public final class SummaryPage {
         if (job.mold() != null) {
             head(Station.HALVES);
             rows(LayoutText.moldRows(job.mold(), show));
+            rows(Map.of(
+                    "On paper",
+                    "halves/half-A.svg and half-B.svg; outlines for the mill in half-A.dxf and half-B.dxf, in mm; each seen as"
+                            + " when looking onto the parting face, places from the datum corner"));
             rows(LayoutText.exactRows(job.exactMold()));
             findings(job.mold().findings());
             if (job.exactMold() != null) findings(job.exactMold().findings());

@@ -7,7 +7,7 @@ import shotwright.job.Station;
 @Command(
         name = "halves",
         mixinStandardHelpOptions = true,
-        description = "up to the two mold halves, written as STL and 3MF")
+        description = "up to the two mold halves: STL, 3MF, STEP, outlines (DXF), drawings (SVG)")
 final class HalvesCommand extends FolderCommand {
     HalvesCommand() {
         super(Station.HALVES);
