@@ -29,6 +29,9 @@ public interface ExactEngine extends AutoCloseable {
      */
     List<Object> call(Progress watch, String operation, Object... values) throws ExactFailure;
 
+    /** Lets the engine start ahead of need, without waiting for it; what keeps it from starting is told by the first call. */
+    default void prepare() {}
+
     /** Ends the engine; everything it kept is gone. */
     @Override
     void close();

@@ -59,6 +59,11 @@ public final class ExactShapes implements AutoCloseable {
         return new Box3(new Vec3(b[0], b[1], b[2]), new Vec3(b[3], b[4], b[5]));
     }
 
+    /** About the diagonal of the smallest box, never less; much faster than {@link #box}. */
+    public double reachMm(Solid s) throws ExactFailure {
+        return doubles("reach", s.number())[0];
+    }
+
     public SolidCheck check(Solid s) throws ExactFailure {
         int[] c = (int[]) call("check", s.number()).getFirst();
         return new SolidCheck(c[0] == 1, c[1], c[2], c[3], c[4]);

@@ -139,8 +139,7 @@ final class StepReader {
     private RawObject object(ExactShapes x, Solid solid, int number, String name) throws ExactFailure {
         guard.at("meshing the faces", 0.2);
         SolidCheck check = x.check(solid);
-        double diagonal = x.box(solid).diagonal();
-        double deflection = Math.clamp(diagonal * DEFLECTION_SHARE, FINEST_MM, COARSEST_MM);
+        double deflection = Math.clamp(x.reachMm(solid) * DEFLECTION_SHARE, FINEST_MM, COARSEST_MM);
         FacedMesh mesh = x.mesh(solid, deflection, CHORD_TURN_RAD);
         guard.facets(mesh.mesh().facetCount(), "");
         ExactMass mass = x.measure(solid);

@@ -62,6 +62,15 @@ public final class WorkerEngine implements ExactEngine {
         }
     }
 
+    @Override
+    public synchronized void prepare() {
+        try {
+            running();
+        } catch (ExactFailure laterToldByTheFirstCall) {
+            worker = null;
+        }
+    }
+
     private byte[] waitFor(WorkerProcess w, CompletableFuture<byte[]> answer, Progress watch) throws ExactFailure {
         long until = System.nanoTime() + allowance.longest().toNanos();
         while (true) {

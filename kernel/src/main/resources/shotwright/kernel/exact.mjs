@@ -189,6 +189,14 @@ const operations = {
     b.delete();
     return [out];
   },
+  /** Diagonal of a box around the control points: fast, and never too small. */
+  reach(number) {
+    const b = new oc.Bnd_Box();
+    oc.BRepBndLib.Add(shape(number), b, false);
+    const low = xyz(b.CornerMin()), high = xyz(b.CornerMax());
+    b.delete();
+    return [new Float64Array([Math.hypot(...high.map((h, i) => h - low[i]))])];
+  },
   /** Valid, solids, shells, faces, edges used by one face only. */
   check(number) {
     const s = shape(number), analyzer = new oc.BRepCheck_Analyzer(s, true, false, false);

@@ -63,7 +63,7 @@ final class DemoCommand implements Callable<Integer> {
         return LineRun.intoFolder(
                 folder.path("part/" + part),
                 card(),
-                Shop.standard(),
+                Shop::standard,
                 Station.SHEET,
                 out,
                 json,

@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import shotwright.brep.ExactEngine;
 import shotwright.job.JobCard;
@@ -22,13 +24,15 @@ import shotwright.review.remedy.DraftRemedy;
 
 /** Runs the line for a command: progress on the terminal, Ctrl-C heard, results printed, exit code found. */
 final class LineRun {
+    private static final Pattern STEP_NAME = Pattern.compile("(?i).*\\.(step|stp)");
+
     private LineRun() {}
 
     /** Up to a station, printing the first answer or JSON; nothing is written but a proposed part. */
     static int print(Path part, JobOptions options, Station last, PrintWriter out) {
         JobCard card = options.card();
         JobResult job = watched(
-                (engine, progress) -> new Line(shop(options.shop), engine).run(part, card, last, null, progress));
+                part, (engine, progress) -> new Line(shop(options.shop), engine).run(part, card, last, null, progress));
         Path proposed = proposal(job.draft());
         out.print(options.json ? SummaryJson.text(job) : FirstAnswerPage.text(job));
         if (proposed != null && !options.json) {
@@ -49,14 +53,14 @@ final class LineRun {
 
     /** Up to a station into a job folder. */
     static int intoFolder(Path part, JobOptions options, Station last, Path folder, PrintWriter out) {
-        return intoFolder(part, options.card(), shop(options.shop), last, folder, options.json, out);
+        return intoFolder(part, options.card(), () -> shop(options.shop), last, folder, options.json, out);
     }
 
     static int intoFolder(
-            Path part, JobCard card, Shop shop, Station last, Path folder, boolean json, PrintWriter out) {
+            Path part, JobCard card, Supplier<Shop> shop, Station last, Path folder, boolean json, PrintWriter out) {
         JobFolder files = JobFolder.open(folder);
-        JobResult job = watched((engine, progress) -> {
-            JobResult done = new Line(shop, engine).run(part, card, last, files, progress.part(0, 0.9));
+        JobResult job = watched(part, (engine, progress) -> {
+            JobResult done = new Line(shop.get(), engine).run(part, card, last, files, progress.part(0, 0.9));
             JobPapers.write(done, files, progress.part(0.9, 1));
             return done;
         });
@@ -98,11 +102,13 @@ final class LineRun {
         JobResult run(ExactEngine engine, Progress progress);
     }
 
-    private static JobResult watched(Work work) {
+    /** An exact-solid engine takes a while to start; it does so while the rack is read. */
+    private static JobResult watched(Path part, Work work) {
         TerminalProgress progress = TerminalProgress.onStandardError();
         Thread onStop = Stopping.asks(progress);
         Runtime.getRuntime().addShutdownHook(onStop);
         try (ExactEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
+            if (STEP_NAME.matcher(part.toString()).matches()) engine.prepare();
             return work.run(engine, progress);
         } finally {
             progress.done();
