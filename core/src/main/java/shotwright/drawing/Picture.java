@@ -186,6 +186,7 @@ public final class Picture {
     }
 
     private void cap(Body body, Section cut, Projection fine) {
+        if (cut.region().isEmpty()) return; // the plane passes beside the body
         Raster.Colouring colouring = (x, y, shade, value) -> inked(body.cutTexture(), x, y) ? Ink.BLACK : body.cutRgb();
         Geometry triangles = new ConstrainedDelaunayTriangulator(cut.region().geometry()).getResult();
         for (int i = 0; i < triangles.getNumGeometries(); i++) {

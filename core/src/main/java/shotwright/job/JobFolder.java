@@ -42,7 +42,7 @@ public final class JobFolder {
         } catch (IOException | UncheckedIOException unreadable) {
             // they are in nobody's way
         }
-        return new JobFolder(root);
+        return new JobFolder(root.toAbsolutePath().normalize());
     }
 
     public Path root() {
@@ -52,7 +52,7 @@ public final class JobFolder {
     /** A path inside the folder. */
     public Path path(String name) {
         Path p = root.resolve(name).normalize();
-        if (!p.startsWith(root.normalize()))
+        if (!p.startsWith(root))
             throw new IllegalArgumentException("name: '" + name + "' leaves the folder");
         return p;
     }

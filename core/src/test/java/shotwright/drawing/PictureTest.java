@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import shotwright.demo.PlainCap;
 import shotwright.demo.TensionKnob;
 import shotwright.geom.Plane;
+import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Shadow;
 import shotwright.mesh.TriMesh;
@@ -72,6 +73,18 @@ class PictureTest {
         assertThat(count(Picture.pixels(s, 300, 200), Ink.PLASTIC_CUT)).isGreaterThan(1000);
         assertThatThrownBy(() -> Picture.pixels(CAP.cutBy(new Plane(Vec3.Z, -5)), 100, 100))
                 .hasMessageContaining("nothing is left");
+    }
+
+    /** A cut through the halves may pass beside a part. */
+    @Test
+    void aBodyTheCutDoesNotMeetIsSeenBehindIt() {
+        TriMesh cap = PlainCap.mesh(), behind = cap.transform(Transform.translate(new Vec3(0, 40, 0)));
+        Plane plane = new Plane(new Vec3(0, -1, 0), 0);
+        List<Body> bodies = List.of(Body.part(cap), Body.part(behind));
+        TechnicalView v = TechnicalView.section(bodies, plane);
+        assertThat(v.high().x() - v.low().x()).isCloseTo(24, within(0.05));
+        Scene s = Scene.of(bodies.toArray(Body[]::new)).cutBy(plane).from(View.level(0));
+        assertThat(count(Picture.pixels(s, 300, 200), Ink.PLASTIC_CUT)).isGreaterThan(500);
     }
 
     /** Two rings on the outside, two within: from above only the outer rim and top of the cap are sharp and seen. */

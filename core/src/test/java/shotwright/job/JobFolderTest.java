@@ -48,6 +48,14 @@ class JobFolderTest {
         assertThat(theirs).exists();
     }
 
+    /** The folder a person stands in has no name of its own. */
+    @Test
+    void theFolderOneStandsInServes() {
+        JobFolder here = JobFolder.open(Path.of("."));
+        assertThat(here.path("halves/half-A.stl")).isEqualTo(Path.of("halves/half-A.stl").toAbsolutePath());
+        assertThatThrownBy(() -> here.path("../half-A.stl")).isInstanceOf(IllegalArgumentException.class);
+    }
+
     @Test
     void namesStayInside() {
         JobFolder folder = JobFolder.open(root);
