@@ -52,8 +52,7 @@ public final class JobFolder {
     /** A path inside the folder. */
     public Path path(String name) {
         Path p = root.resolve(name).normalize();
-        if (!p.startsWith(root))
-            throw new IllegalArgumentException("name: '" + name + "' leaves the folder");
+        if (!p.startsWith(root)) throw new IllegalArgumentException("name: '" + name + "' leaves the folder");
         return p;
     }
 

@@ -52,7 +52,8 @@ class JobFolderTest {
     @Test
     void theFolderOneStandsInServes() {
         JobFolder here = JobFolder.open(Path.of("."));
-        assertThat(here.path("halves/half-A.stl")).isEqualTo(Path.of("halves/half-A.stl").toAbsolutePath());
+        assertThat(here.path("halves/half-A.stl"))
+                .isEqualTo(Path.of("halves/half-A.stl").toAbsolutePath());
         assertThatThrownBy(() -> here.path("../half-A.stl")).isInstanceOf(IllegalArgumentException.class);
     }
 

@@ -25,15 +25,15 @@ import shotwright.part.PulledPart;
 import shotwright.progress.Progress;
 
 /**
- * Makes the halves once more, from the part's exact faces. The parts are taken out of the block, the metal left is parted at every height at
- * which the mesh halves meet flat, each piece goes to the half it lies in there, and the pieces of a half are joined. Feed, vents and holes are
- * then cut as true cylinders, cones and planes. Every step is weighed.
+ * Makes the halves once more, from the part's exact faces. The parts are taken out of the block, the metal left is parted where the mesh halves
+ * meet, and each piece goes to the half it lies in there. Feed, vents and holes are cut as true cylinders, cones and planes, and the pieces of a
+ * half are joined. Every step is weighed.
  */
 public final class ExactHalves {
     /** Largest balance error that is delivered, of the block. */
     public static final double BALANCE = 1e-6;
 
-    /** More of a piece in the other half than this share of the part, and the parting does not run level through it. */
+    /** More of a piece in the other half than this share of the part, and it was not parted where it should be. */
     private static final double MOST_OTHER = 1e-3;
 
     /** Largest difference from the mesh half that is delivered, of one part; chords of the mesh alone make a thousandth. */
