@@ -41,27 +41,29 @@ record Pieces(List<Solid> a, List<Solid> b) {
             ExactShapes x, List<Solid> metal, List<TriMesh> plastic, Box3 block, MoldResult mesh, double mostOtherMm3)
             throws ExactFailure {
         List<Double> levels = Levels.of(mesh.parting());
-        List<Solid> pieces = parted(x, metal, plates(x, block, levels));
+        List<Solid> pieces = parted(x, metal, plates(x, block, levels), Integer.MAX_VALUE);
         // where a plate meets faces of the part awkwardly pieces get lost; slabs taken out one by one keep them
         if (pieces == null) pieces = slabs(x, metal, block, levels);
         for (Solid sheet : sheets(x, mesh.parting(), levels, new Inside(plastic), block)) {
-            List<Solid> finer = parted(x, pieces, List.of(sheet));
+            List<Solid> finer = parted(x, pieces, List.of(sheet), pieces.size() + 1);
             if (finer != null) pieces = finer;
         }
         Box3 around = plastic.stream().map(TriMesh::box).reduce(Box3::join).orElseThrow();
         return sorted(x, pieces, new Labels(mesh, around), mostOtherMm3);
     }
 
-    /** The solids parted by the tools; null when no sound pieces come of it. */
-    private static @Nullable List<Solid> parted(ExactShapes x, List<Solid> solids, List<Solid> tools)
+    /** The solids parted by the tools into as many pieces as can be had, since a cut that fails leaves fewer; null when none is sound. */
+    private static @Nullable List<Solid> parted(ExactShapes x, List<Solid> solids, List<Solid> tools, int enough)
             throws ExactFailure {
         double whole = volumeMm3(x, solids);
+        List<Solid> best = null;
         for (double same : SAME_MM) {
             List<Solid> pieces = x.split(solids, tools, same);
-            if (Math.abs(volumeMm3(x, pieces) / whole - 1) <= LOST && areSound(x, pieces)) return pieces;
-            x.release(pieces);
+            boolean good = Math.abs(volumeMm3(x, pieces) / whole - 1) <= LOST && areSound(x, pieces);
+            if (good && (best == null || pieces.size() > best.size())) best = pieces;
+            if (best != null && best.size() >= enough) break;
         }
-        return null;
+        return best;
     }
 
     private static Pieces sorted(ExactShapes x, List<Solid> pieces, Labels labels, double mostOtherMm3)
