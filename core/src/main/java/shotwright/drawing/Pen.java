@@ -40,4 +40,18 @@ public record Pen(double weight, int rgb, List<Double> dashes) {
     public Pen dashed(Double... lengths) {
         return new Pen(weight, rgb, List.of(lengths));
     }
+
+    /**
+     * A chain line as it must be laid on a straight line of this length: its pattern stretched a little, so that the line begins and ends in a long
+     * dash and has one in the middle, where centre lines cross (ISO 128-2, from memory). Too short for that, it is a whole line. Other lines stay.
+     */
+    Pen fitted(double lengthMm) {
+        if (dashes.size() != 4) return this;
+        double dash = dashes.getFirst(),
+                period = dashes.stream().mapToDouble(Double::doubleValue).sum();
+        if (lengthMm < dash + period) return new Pen(weight, rgb);
+        long periods = 2 * Math.max(1, Math.round((lengthMm - dash) / (2 * period)));
+        double stretch = lengthMm / (periods * period + dash);
+        return new Pen(weight, rgb, dashes.stream().map(d -> d * stretch).toList());
+    }
 }

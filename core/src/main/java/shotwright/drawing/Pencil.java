@@ -70,7 +70,8 @@ public final class Pencil {
     }
 
     public Pencil line(double x1, double y1, double x2, double y2, Pen pen) {
-        return shape(new Line2D.Double(x1, y1, x2, y2), pen);
+        Line2D line = new Line2D.Double(x1, y1, x2, y2);
+        return shape(line, pen.fitted(onPaper(x1, y1).distance(onPaper(x2, y2))));
     }
 
     public Pencil shape(Shape shape, Pen pen) {
@@ -109,6 +110,16 @@ public final class Pencil {
         return this;
     }
 
+    /** The hatching of a texture: cut metal leaning, ruled upright; none for the others. */
+    Pencil hatch(Shape area, Texture texture, double pitch) {
+        return switch (texture) {
+            case HATCH_A -> hatch(area, 45, pitch, Pen.HAIR);
+            case HATCH_B -> hatch(area, -45, pitch, Pen.HAIR);
+            case RULED -> hatch(area, 90, pitch / 2, Pen.HAIR);
+            case NONE, CROSSED -> this;
+        };
+    }
+
     public Pencil text(double x, double y, String text, Letter letter) {
         return text(x, y, text, letter, 0);
     }
@@ -140,8 +151,8 @@ public final class Pencil {
     public Pencil centre(double x, double y, double radius) {
         Vec2 p = onPaper(x, y);
         double r = radius * Math.abs(place.getScaleX()) + 2;
-        Pen pen = r < 4 ? new Pen(Pen.CENTRE.weight(), Pen.CENTRE.rgb()) : Pen.CENTRE;
-        paper().line(p.x() - r, p.y(), p.x() + r, p.y(), pen).line(p.x(), p.y() - r, p.x(), p.y() + r, pen);
+        paper().line(p.x() - r, p.y(), p.x() + r, p.y(), Pen.CENTRE)
+                .line(p.x(), p.y() - r, p.x(), p.y() + r, Pen.CENTRE);
         return this;
     }
 

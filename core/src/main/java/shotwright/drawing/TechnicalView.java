@@ -58,15 +58,24 @@ public final class TechnicalView {
 
     /** Cut faces of bodies by one plane, with what is seen behind it. The plane's normal points to the eye. */
     public static TechnicalView section(List<Body> bodies, Plane plane) {
-        return section(bodies, plane, Region.EMPTY, -1);
+        return section(bodies, plane, List.of());
     }
 
-    /** The same with an area of the cut, in the plane's x and y, filled behind the cut faces and in front of what is seen. */
-    public static TechnicalView section(List<Body> bodies, Plane plane, Region filled, int rgb) {
+    /**
+     * What fills a part of a cut that no body fills.
+     *
+     * @param region where, in the plane's x and y
+     * @param rgb its ground
+     * @param texture its hatching
+     */
+    public record Room(Region region, int rgb, Texture texture) {}
+
+    /** The same with rooms filled behind the cut faces and in front of what is seen. */
+    public static TechnicalView section(List<Body> bodies, Plane plane, List<Room> rooms) {
         TechnicalView v = new TechnicalView();
         Scene scene = Scene.of(bodies.toArray(Body[]::new)).from(facing(plane)).cutBy(plane);
         v.lines(Picture.visibleEdges(scene, EDGE_PIXELS), SEEN);
-        v.area(filled, rgb, Texture.NONE, Pen.THIN);
+        for (Room r : rooms) v.area(r.region(), r.rgb(), r.texture(), Pen.THIN);
         for (Body b : bodies) {
             Region r = Section.of(b.mesh(), plane).region();
             v.area(r, b.cutRgb() == Ink.PAPER ? -1 : b.cutRgb(), b.cutTexture(), Pen.THICK);
@@ -96,8 +105,7 @@ public final class TechnicalView {
         obstacles.add(shape);
         layers.add(part -> {
             if (rgb >= 0) part.fill(shape, rgb);
-            if (texture == Texture.HATCH_A || texture == Texture.HATCH_B)
-                part.hatch(shape, texture == Texture.HATCH_A ? 45 : -45, HATCH_PITCH, Pen.HAIR);
+            part.hatch(shape, texture, HATCH_PITCH);
             part.shape(shape, border);
         });
         return this;

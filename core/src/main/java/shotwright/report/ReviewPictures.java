@@ -151,22 +151,28 @@ final class ReviewPictures {
     /** How much of the draft asked for each wall has, with the numbers of the findings about draft and undercuts. */
     Scene draft(View view) {
         TriMesh mesh = review.pulled().mesh();
-        double[] has = new double[mesh.facetCount()], asked = new double[mesh.facetCount()];
-        Arrays.fill(has, 90);
-        Arrays.fill(asked, 1);
         boolean[] undercut = new boolean[mesh.facetCount()];
+        for (Undercut u : review.undercuts()) for (int f : u.facets()) undercut[f] = true;
+        int[] wall = new int[mesh.facetCount()];
+        Arrays.fill(wall, -1);
         double usual = 1, most = 0;
-        for (DraftRegion r : review.draft()) {
+        for (int i = 0; i < review.draft().size(); i++) {
+            DraftRegion r = review.draft().get(i);
             if (r.areaMm2() > most) {
                 most = r.areaMm2();
                 usual = r.askedDeg();
             }
-            for (int f : r.facets()) {
-                has[f] = r.hasDeg();
-                asked[f] = Math.max(1e-3, r.shortAreaMm2() > 0 ? r.askedDeg() : Math.min(r.askedDeg(), r.hasDeg()));
-            }
+            for (int f : r.facets()) wall[f] = i;
         }
-        for (Undercut u : review.undercuts()) for (int f : u.facets()) undercut[f] = true;
+        wall = EvenBorders.of(review.pulled().edges(), wall, undercut);
+        double[] has = new double[wall.length], asked = new double[wall.length];
+        for (int f = 0; f < wall.length; f++) {
+            DraftRegion r = wall[f] < 0 ? null : review.draft().get(wall[f]);
+            has[f] = r == null ? 90 : r.hasDeg();
+            asked[f] = r == null
+                    ? 1
+                    : Math.max(1e-3, r.shortAreaMm2() > 0 ? r.askedDeg() : Math.min(r.askedDeg(), r.hasDeg()));
+        }
         double legend = usual > 0 ? usual : 1;
         FacetPaint paint = FacetPaint.draft(has, asked, f -> undercut[f], legend);
         return scene(Body.part(part, paint), view, wallCircles(view)).with(Legend.draft(legend));

@@ -65,6 +65,10 @@ record WallMap(Creases surface, double[] cornersMm) {
         private static final double ROUNDS = 2;
 
         private static final int MOST_ROUNDS = 24;
+        /** Walls within this share of each other are one wall, measured with some doubt. */
+        private static final double SAME_WALL = 0.15;
+
+        private static final int LEVEL_ROUNDS = 30, SOFT_ROUNDS = 4;
 
         private static final double FAR_THINNER = 0.7;
         /** Cosine up to which two normals at a vertex are one face. */
@@ -179,39 +183,73 @@ record WallMap(Creases surface, double[] cornersMm) {
         }
 
         /**
-         * Each place takes the middle one of the values round it on its face, a few times over: borders between walls become smooth, specks
-         * go, and a step stays a step. What is far thinner than its surroundings stays, however small.
+         * Smooths a few times over, each place by those next to it on its face. First it takes the middle one of their values: specks go, and
+         * a step stays a step. Then the mean of those that are one wall with it. Last of all of them, so that a step falls over the facets
+         * beside it and a border crosses them where it is instead of following their edges. What is far thinner than its surroundings stays,
+         * however small.
          */
         private void smooth() {
+            Neighbours near = new Neighbours();
             double apart = Math.sqrt(areaMm2 / walls.count()) / longestMm;
             int rounds = (int) Math.clamp(Math.ceil(ROUNDS * apart * apart), 1, MOST_ROUNDS);
-            int[] start = new int[count + 1];
-            for (int p : placeOf) start[p + 1] += 2;
-            for (int p = 0; p < count; p++) start[p + 1] += start[p];
-            int[] next = Arrays.copyOf(start, count), round = new int[start[count]];
-            for (int i = 0; i < placeOf.length; i++) {
-                int f = i - i % 3, p = placeOf[i];
-                round[next[p]++] = placeOf[f + (i - f + 1) % 3];
-                round[next[p]++] = placeOf[f + (i - f + 2) % 3];
-            }
-            double[] own = new double[64];
-            for (int time = 0; time < rounds; time++) {
-                double[] before = value.clone();
-                for (int p = 0; p < count; p++) {
-                    int n = 0;
-                    boolean differ = false;
-                    for (int i = start[p]; i < start[p + 1] && n < own.length; i++) {
-                        double v = before[round[i]];
-                        if (Double.isNaN(v)) continue;
-                        differ |= v != before[p];
-                        own[n++] = v;
-                    }
-                    if (!differ) continue;
-                    Arrays.sort(own, 0, n);
-                    double low = own[(n - 1) / 2], high = own[n / 2];
-                    if (before[p] < low && before[p] > FAR_THINNER * low) value[p] = low;
-                    if (before[p] > high) value[p] = high;
+            for (int time = 0; time < rounds; time++) middles(near);
+            for (int time = 0; time < LEVEL_ROUNDS; time++) means(near, SAME_WALL);
+            for (int time = 0; time < SOFT_ROUNDS; time++) means(near, Double.POSITIVE_INFINITY);
+        }
+
+        /** For each place those it shares an edge of a facet with, once for each facet. */
+        private final class Neighbours {
+            final int[] start = new int[count + 1];
+            final int[] place;
+
+            Neighbours() {
+                for (int p : placeOf) start[p + 1] += 2;
+                for (int p = 0; p < count; p++) start[p + 1] += start[p];
+                int[] next = Arrays.copyOf(start, count);
+                place = new int[start[count]];
+                for (int i = 0; i < placeOf.length; i++) {
+                    int f = i - i % 3, p = placeOf[i];
+                    place[next[p]++] = placeOf[f + (i - f + 1) % 3];
+                    place[next[p]++] = placeOf[f + (i - f + 2) % 3];
                 }
+            }
+        }
+
+        private void middles(Neighbours near) {
+            double[] before = value.clone(), own = new double[64];
+            for (int p = 0; p < count; p++) {
+                int n = 0;
+                boolean differ = false;
+                for (int i = near.start[p]; i < near.start[p + 1] && n < own.length; i++) {
+                    double v = before[near.place[i]];
+                    if (Double.isNaN(v)) continue;
+                    differ |= v != before[p];
+                    own[n++] = v;
+                }
+                if (!differ) continue;
+                Arrays.sort(own, 0, n);
+                double low = own[(n - 1) / 2], high = own[n / 2];
+                if (before[p] < low && before[p] > FAR_THINNER * low) value[p] = low;
+                if (before[p] > high) value[p] = high;
+            }
+        }
+
+        /** Half way to the mean of those around that differ by no more than a share. */
+        private void means(Neighbours near, double share) {
+            double[] before = value.clone();
+            for (int p = 0; p < count; p++) {
+                double sum = 0, all = 0;
+                int n = 0, every = 0;
+                for (int i = near.start[p]; i < near.start[p + 1]; i++) {
+                    double v = before[near.place[i]];
+                    if (Double.isNaN(v)) continue;
+                    all += v;
+                    every++;
+                    if (Math.abs(v - before[p]) > share * before[p]) continue;
+                    sum += v;
+                    n++;
+                }
+                if (n > 0 && !(before[p] < FAR_THINNER * all / every)) value[p] = (before[p] + sum / n) / 2;
             }
         }
 

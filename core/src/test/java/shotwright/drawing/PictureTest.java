@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.Shape;
+import java.awt.geom.PathIterator;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import shotwright.demo.PlainCap;
@@ -13,6 +16,7 @@ import shotwright.geom.Plane;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Shadow;
+import shotwright.mesh.Solids;
 import shotwright.mesh.TriMesh;
 import shotwright.progress.Progress;
 
@@ -95,6 +99,71 @@ class PictureTest {
                 .sum();
         double t = Math.tan(Math.toRadians(2)), k = 2 * 96 * Math.sin(Math.PI / 96);
         assertThat(length).isCloseTo(k * (12 + 12 - 10 * t), within(0.5));
+    }
+
+    /** A cone standing behind a small block that is cut: its two sides are seen as straight lines, each √(10² + (10 tan 2°)²)
+     * long, beside the two uprights of 2 mm of the block. */
+    @Test
+    void roundOutlinesBehindACutAreDrawn() {
+        TriMesh block = Solids.box(new Vec3(-3, -3, 0), new Vec3(3, 3, 2));
+        TriMesh cap = PlainCap.mesh().transform(Transform.translate(new Vec3(0, 40, 0)));
+        Plane plane = new Plane(new Vec3(0, -1, 0), 0);
+        TechnicalView v = TechnicalView.section(List.of(Body.part(block), Body.part(cap)), plane);
+        Drawing d = v.drawing("", 100, 100);
+        double scale = 94 / 24.0, t = Math.tan(Math.toRadians(2)); // 3 mm of paper stay free on either side
+        double length = 0;
+        for (Mark m : d.marks()) {
+            if (!(m instanceof Mark.Line l) || l.pen().weight() != 0.25) continue;
+            for (double[] s : straights(l.shape()))
+                if (Math.abs(s[2] - s[0]) / Math.abs(s[3] - s[1]) < 2 * t)
+                    length += Math.hypot(s[2] - s[0], s[3] - s[1]);
+        }
+        assertThat(length / scale).isCloseTo(2 * Math.hypot(10, 10 * t) + 2 * 2, within(0.05));
+    }
+
+    private static List<double[]> straights(Shape shape) {
+        List<double[]> all = new ArrayList<>();
+        double[] p = new double[6];
+        double x = 0, y = 0;
+        for (PathIterator i = shape.getPathIterator(null); !i.isDone(); i.next()) {
+            if (i.currentSegment(p) == PathIterator.SEG_LINETO) all.add(new double[] {x, y, p[0], p[1]});
+            x = p[0];
+            y = p[1];
+        }
+        return all;
+    }
+
+    /** From above nothing is foreshortened: a place twice as far beside the part has a chain line twice as long. */
+    @Test
+    void aPlaceBesideThePartHasAChainLineToIt() {
+        Scene s = CAP.from(View.fromA())
+                .with(List.of(
+                        new Callout(1, new Vec3(16, 0, 10), new Vec3(12, 0, 10)),
+                        new Callout(2, new Vec3(-20, 0, 10), new Vec3(-12, 0, 10)),
+                        new Callout(3, new Vec3(0, 5, 10))));
+        List<Double> chains = Picture.drawing(s, 120, 90, 60).marks().stream()
+                .filter(m -> m instanceof Mark.Line l && l.pen().dashes().size() == 4)
+                .map(m -> ((Mark.Line) m).shape().getBounds2D().getWidth())
+                .sorted()
+                .toList();
+        assertThat(chains).hasSize(2);
+        assertThat(chains.get(1)).isCloseTo(2 * chains.get(0), within(1e-9));
+    }
+
+    /** ISO 128-2 (from memory): chain lines begin and end with a dash, and centre lines cross in one. */
+    @Test
+    void aChainLineBeginsEndsAndCrossesInADash() {
+        for (double length = 8; length < 120; length += 0.37) {
+            List<Double> d = Pen.CENTRE.fitted(length).dashes();
+            double period = d.stream().mapToDouble(Double::doubleValue).sum();
+            double periods = (length - d.getFirst()) / period;
+            assertThat(periods)
+                    .isCloseTo(2 * Math.rint(periods / 2), within(1e-9))
+                    .isGreaterThan(1);
+            assertThat(d.getFirst()).isBetween(0.6 * 3, 1.6 * 3);
+        }
+        assertThat(Pen.CENTRE.fitted(5).dashes()).isEmpty();
+        assertThat(Pen.HIDDEN.fitted(50)).isEqualTo(Pen.HIDDEN);
     }
 
     @Test

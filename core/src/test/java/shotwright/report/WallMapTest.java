@@ -75,6 +75,27 @@ class WallMapTest {
         assertThat(thick).isGreaterThan(10_000);
     }
 
+    /** Seen from the floor, thick and thin meet along the step: a straight line as long as the plate is wide. */
+    @Test
+    void bordersBetweenWallsAreSmooth() {
+        TriMesh mesh = map.mesh();
+        double length = 0;
+        for (int f = 0; f < mesh.facetCount(); f++)
+            if (mesh.doubleAreaNormal(f).unit().z() < -0.9) length += crossing(f, 3);
+        assertThat(length).isBetween(30.0, 1.1 * 30);
+    }
+
+    /** Length of the line on a facet where the wall, linear over it, has a value. */
+    private static double crossing(int f, double value) {
+        java.util.List<Vec3> ends = new java.util.ArrayList<>();
+        for (int k = 0; k < 3; k++) {
+            double a = map.cornersMm()[3 * f + k] - value, b = map.cornersMm()[3 * f + (k + 1) % 3] - value;
+            if (a < 0 == b < 0) continue;
+            ends.add(map.mesh().cornerPoint(f, k).toward(map.mesh().cornerPoint(f, (k + 1) % 3), a / (a - b)));
+        }
+        return ends.size() < 2 ? 0 : ends.get(0).distance(ends.get(1));
+    }
+
     /** From above the light gives a level face its full colour, so a pixel is the colour of the band its wall lies in. */
     @Test
     void aPixelHasTheColourOfTheBandOfItsWall() {
