@@ -85,11 +85,13 @@ public final class JobPapers {
             CRC32 state = new CRC32();
             state.update(outlines.getBytes(StandardCharsets.UTF_8));
             String customer = job.card().customer();
+            String stock =
+                    half == Half.A ? layout.block().stockA() : layout.block().stockB();
             HalfSheet.Title title = new HalfSheet.Title(
                     title(job),
                     customer == null ? "" : customer,
                     job.intake().facts().fileName(),
-                    half == Half.A ? layout.block().stockA() : layout.block().stockB(),
+                    stock.isEmpty() ? "not on the rack" : stock,
                     String.format(Locale.ROOT, "%08X", state.getValue()));
             Drawing sheet = HalfSheet.drawing(face, layout, title, job.inch());
             folder.writeText(file + ".svg", SvgFile.sheet(sheet));

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.AfterAll;
@@ -23,9 +24,17 @@ import shotwright.checks.Repository;
 import shotwright.demo.TensionKnob;
 import shotwright.geom.Box3;
 import shotwright.geom.Vec3;
+import shotwright.job.JobCard;
+import shotwright.job.JobResult;
+import shotwright.job.Line;
+import shotwright.job.Shop;
+import shotwright.job.Station;
 import shotwright.kernel.WorkerEngine;
+import shotwright.layout.LayoutResult;
 import shotwright.mesh.MassProperties;
 import shotwright.mesh.TriMesh;
+import shotwright.mold.exact.ExactHalf;
+import shotwright.mold.exact.ExactMold;
 import shotwright.progress.Progress;
 
 /** The demo part, as facets and with its true faces, against the closed forms of its pieces. */
@@ -159,6 +168,21 @@ class DemoPartSolidTest {
                 .filter(f -> f.kind() == ExactFace.Kind.CONE)
                 .filter(f -> Math.abs(Math.abs(Math.toDegrees(f.halfAngleRad())) - halfAngleDeg) < 1e-6)
                 .count();
+    }
+
+    /** The halves as exact solids: with part and cut-outs they make the block, and the core fills the hollow the part's faces leave. */
+    @Test
+    void bothHalvesComeOutExact() throws ExactFailure {
+        JobResult job =
+                new Line(Shop.standard(), engine).run(FILE, JobCard.empty(), Station.HALVES, null, Progress.SILENT);
+        ExactMold made = Objects.requireNonNull(job.exactMold());
+        LayoutResult layout = Objects.requireNonNull(job.layout());
+        assertThat(made.findings()).isEmpty();
+        assertThat(made.halves()).hasSize(2).allMatch(h -> h.check().isOneClosedSolid());
+        double metal = made.halves().stream().mapToDouble(ExactHalf::volumeMm3).sum();
+        double part = volume() / (1 - layout.shrinkX()) / (1 - layout.shrinkY()) / (1 - layout.shrinkZ());
+        double block = layout.block().volumeMm3();
+        assertThat(metal + made.cutOutMm3() + part * layout.cavities().size()).isCloseTo(block, within(2e-6 * block));
     }
 
     /** Curves of the facets are true to 0.01 mm, most of them inscribed. */

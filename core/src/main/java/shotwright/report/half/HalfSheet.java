@@ -19,14 +19,13 @@ import shotwright.drawing.Typeface;
 import shotwright.geom.Plane;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
-import shotwright.layout.Gate;
 import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
 import shotwright.region.Region;
 
 /**
- * The dimensioned drawing of one half: the view onto its parting face, a section through the gate beside it as the third-angle method places it
- * (ISO 5456-2, from memory), tables of holes and cuts with places from the datum corner, notes and title block. Scales after ISO 5455, sheets
+ * The dimensioned drawing of one half: the view onto its parting face, a section beside it as the third-angle method places it (ISO 5456-2, from
+ * memory), tables of holes and cuts with places from the datum corner, notes and title block. Scales after ISO 5455, sheets
  * after ISO 5457 (from memory).
  */
 public final class HalfSheet {
@@ -71,11 +70,13 @@ public final class HalfSheet {
         return new HalfSheet(face, layout, title, inch).drawing();
     }
 
-    /** Through the first gate, or through the middle of the block. */
+    /** Along the melt's way through a gate that looks up or down the sheet; else through the middle of the first part. */
     private double sectionX() {
-        if (layout.gates().isEmpty()) return face.farCorner().x() / 2;
-        Gate g = layout.gates().getFirst();
-        return face.inView(g.atMm().xy()).x();
+        return layout.gates().stream()
+                .filter(g -> Math.abs(g.flow().y()) > 0.5)
+                .findFirst()
+                .map(g -> face.inView(g.atMm().xy()).x())
+                .orElseGet(() -> face.parts().getFirst().box().centre().x());
     }
 
     private Drawing drawing() {
@@ -93,8 +94,7 @@ public final class HalfSheet {
         paper.box(FRAME, FRAME, size[0] - 2 * FRAME, size[1] - 2 * FRAME, Pen.FRAME);
         views(paper, size, scale);
         column(paper, size, scale);
-        return paper.drawing("Half " + face.half() + " of " + title.job() + ", " + face.seen()
-                + ", with a section through the gate");
+        return paper.drawing("Half " + face.half() + " of " + title.job() + ", " + face.seen() + ", with a section");
     }
 
     /** The largest standard scale at which both views fit beside the column. */
