@@ -3,7 +3,8 @@ package shotwright.mesh;
 import java.util.Arrays;
 
 /**
- * Where the facets of a mesh cross the vertical lines of a grid. Each facet visits the cells under it; one pass counts, the second fills.
+ * Where the facets of a mesh cross the vertical lines of some rows of a grid. Each facet visits the cells under it; one pass counts, the
+ * second fills.
  * Facets sharing an edge decide by the same number on which side of it a line runs, so no line is lost between them or counted twice.
  */
 final class Columns {
@@ -14,18 +15,21 @@ final class Columns {
 
     private final int[] end;
     private final Grid grid;
+    private final int fromRow, toRow;
     private final double[] xyz;
     private final int[] tri;
 
-    Columns(Grid grid, double[] xyz, int[] tri) {
+    Columns(Grid grid, int fromRow, int toRow, double[] xyz, int[] tri) {
         this.grid = grid;
+        this.fromRow = fromRow;
+        this.toRow = toRow;
         this.xyz = xyz;
         this.tri = tri;
-        end = new int[grid.count()];
-        int[] cells = new int[tri.length];
-        double[] heights = new double[tri.length];
+        end = new int[(toRow - fromRow) * grid.nx()];
+        int[] cells = new int[2 * end.length];
+        double[] heights = new double[cells.length];
         int n = 0;
-        byte[] looksUp = new byte[tri.length];
+        byte[] looksUp = new byte[cells.length];
         Scan scan = new Scan();
         for (int f = 0; f < tri.length; f += 3) {
             scan.facet(f);
@@ -58,6 +62,11 @@ final class Columns {
             z[at] = heights[i];
             up[at] = looksUp[i] == 1;
         }
+    }
+
+    /** Columns of these rows; they are numbered from 0. */
+    int count() {
+        return end.length;
     }
 
     int from(int column) {
@@ -108,8 +117,8 @@ final class Columns {
             double h = grid.cell();
             int i0 = firstCell(Math.min(ax, Math.min(bx, cx)) - grid.x0(), h);
             int i1 = Math.min(grid.nx() - 1, lastCell(Math.max(ax, Math.max(bx, cx)) - grid.x0(), h));
-            int j0 = firstCell(Math.min(ay, Math.min(by, cy)) - grid.y0(), h);
-            int j1 = Math.min(grid.ny() - 1, lastCell(Math.max(ay, Math.max(by, cy)) - grid.y0(), h));
+            int j0 = Math.max(fromRow, firstCell(Math.min(ay, Math.min(by, cy)) - grid.y0(), h));
+            int j1 = Math.min(toRow - 1, lastCell(Math.max(ay, Math.max(by, cy)) - grid.y0(), h));
             if (i0 > i1 || j0 > j1) return;
             double det = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
             boolean narrow = i1 - i0 < 4;
@@ -121,7 +130,7 @@ final class Columns {
                     from = Math.max(i0, firstCell(left - grid.x0(), h) - 1);
                     to = Math.min(i1, lastCell(right - grid.x0(), h) + 1);
                 }
-                for (int i = from; i <= to; i++) visit(grid.x(i), y, grid.index(i, j), det);
+                for (int i = from; i <= to; i++) visit(grid.x(i), y, grid.index(i, j - fromRow), det);
             }
         }
 

@@ -1,6 +1,7 @@
 package shotwright.mesh;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -10,6 +11,9 @@ import java.util.function.DoubleUnaryOperator;
  * in erosion) and count for nothing; so do places beside the grid: leave a margin of the tool's radius round the surface.
  */
 public final class GreyMorphology {
+    /** Columns of a square's second pass taken together: memory is walked along the rows. */
+    private static final int STRIP = 64;
+
     private GreyMorphology() {}
 
     /**
@@ -58,16 +62,33 @@ public final class GreyMorphology {
             float[][] rows = new float[2 * halfCells + 1][2 * halfCells + 1];
             return new Element(halfCells, rows, true);
         }
+
+        private boolean isSquare() {
+            return flat && Arrays.stream(rows).allMatch(row -> row.length == rows.length);
+        }
     }
 
     /** For each place the lowest tip height at which the tool, pointing down, does not dip below the surface. */
     public static float[] dilate(float[] z, Grid grid, Element tool) {
-        float[] out = new float[check(z, grid)];
-        Arrays.fill(out, Float.NEGATIVE_INFINITY);
+        check(z, grid);
+        if (tool.isSquare()) return square(z, grid, tool.radiusCells);
+        float[] out = nothing(grid);
         bands(grid, (from, to) -> {
             if (tool.flat) flat(z, out, grid, tool, from, to);
-            else shaped(z, out, grid, tool, from, to);
+            else for (int y = from; y < to; y++) shaped(z, out, grid, tool, y, 0, grid.nx());
         });
+        return out;
+    }
+
+    private static float[] dilateAt(BitSet asked, float[] z, Grid grid, Element tool) {
+        float[] out = nothing(grid);
+        bands(grid, (from, to) -> runs(asked, grid, from, to, (y, a, b) -> shaped(z, out, grid, tool, y, a, b)));
+        return out;
+    }
+
+    private static float[] nothing(Grid grid) {
+        float[] out = new float[grid.count()];
+        Arrays.fill(out, Float.NEGATIVE_INFINITY);
         return out;
     }
 
@@ -81,6 +102,26 @@ public final class GreyMorphology {
         return erode(dilate(z, grid, tool), grid, tool);
     }
 
+    /** As {@link #close}, but worked out at the asked cells only; what the others hold means nothing. */
+    public static float[] closeAt(BitSet asked, float[] z, Grid grid, Element tool) {
+        check(z, grid);
+        float[] tip = dilateAt(under(asked, grid, tool), z, grid, tool);
+        return negated(dilateAt(asked, negated(tip), grid, tool));
+    }
+
+    /** The cells under the tool while its axis stands on one of the given. */
+    private static BitSet under(BitSet axis, Grid grid, Element tool) {
+        int r = tool.radiusCells, nx = grid.nx();
+        BitSet under = new BitSet(grid.count());
+        runs(axis, grid, 0, grid.ny(), (y, a, b) -> {
+            for (int j = Math.max(0, y - r); j <= Math.min(grid.ny() - 1, y + r); j++) {
+                int w = tool.rows[j - y + r].length / 2;
+                under.set(grid.index(Math.max(0, a - w), j), grid.index(0, j) + Math.min(nx, b + w));
+            }
+        });
+        return under;
+    }
+
     /** The surface left by the tool working from below: narrow ridges are cut off. Never above {@code z}. */
     public static float[] open(float[] z, Grid grid, Element tool) {
         return dilate(erode(z, grid, tool), grid, tool);
@@ -92,10 +133,24 @@ public final class GreyMorphology {
         return n;
     }
 
-    private static int check(float[] z, Grid grid) {
+    private static void check(float[] z, Grid grid) {
         if (z.length != grid.count())
             throw new IllegalArgumentException("heights: " + z.length + " for a grid of " + grid.count() + " cells");
-        return z.length;
+    }
+
+    private interface Run {
+        /** Neighbouring cells of a row, the last column not among them. */
+        void at(int row, int fromColumn, int toColumn);
+    }
+
+    private static void runs(BitSet cells, Grid grid, int fromRow, int toRow, Run run) {
+        for (int y = fromRow, nx = grid.nx(); y < toRow; y++) {
+            int end = (y + 1) * nx;
+            for (int to, at = cells.nextSetBit(y * nx); at >= 0 && at < end; at = cells.nextSetBit(to)) {
+                to = Math.min(end, cells.nextClearBit(at));
+                run.at(y, at - y * nx, to - y * nx);
+            }
+        }
     }
 
     private interface Band {
@@ -107,16 +162,17 @@ public final class GreyMorphology {
         Parallel.run(count, () -> b -> band.fill(b * rows, Math.min(grid.ny(), (b + 1) * rows)));
     }
 
-    /** Numeric kernel: one pass over a row of cells for each cell of the footprint, in a form the compiler turns into vector code. */
-    private static void shaped(float[] z, float[] out, Grid grid, Element tool, int from, int to) {
+    /** Numeric kernel: one pass over a run of cells for each cell of the footprint, in a form the compiler turns into vector code. */
+    private static void shaped(float[] z, float[] out, Grid grid, Element tool, int y, int from, int to) {
         int nx = grid.nx(), r = tool.radiusCells;
-        for (int y = from; y < to; y++)
-            for (int sy = Math.max(0, y - r), end = Math.min(grid.ny() - 1, y + r); sy <= end; sy++) {
-                float[] row = tool.rows[sy - y + r];
-                int w = row.length / 2;
-                for (int dx = -w; dx <= w; dx++)
-                    raise(out, y * nx + Math.max(0, -dx), z, sy * nx + Math.max(0, dx), nx - Math.abs(dx), row[dx + w]);
+        for (int sy = Math.max(0, y - r), end = Math.min(grid.ny() - 1, y + r); sy <= end; sy++) {
+            float[] row = tool.rows[sy - y + r];
+            int w = row.length / 2;
+            for (int dx = -w; dx <= w; dx++) {
+                int a = Math.max(from, -dx), b = Math.min(to, nx - dx);
+                raise(out, y * nx + a, z, sy * nx + a + dx, b - a, row[dx + w]);
             }
+        }
     }
 
     private static void raise(float[] out, int at, float[] z, int from, int count, float above) {
@@ -143,6 +199,38 @@ public final class GreyMorphology {
                 raise(out, y * nx, windows[k], at + length - (1 << k), nx, 0);
             }
         }
+    }
+
+    /** Squares: the highest along each row, then of these along each column. */
+    private static float[] square(float[] z, Grid grid, int reach) {
+        int nx = grid.nx(), ny = grid.ny();
+        float[] out = new float[z.length];
+        bands(grid, (from, to) -> {
+            float[] work = new float[nx + 2 * reach];
+            for (int y = from; y < to; y++) {
+                Arrays.fill(work, Float.NEGATIVE_INFINITY);
+                System.arraycopy(z, y * nx, work, reach, nx);
+                highest(work, 1, reach);
+                System.arraycopy(work, 0, out, y * nx, nx);
+            }
+        });
+        Parallel.run((nx + STRIP - 1) / STRIP, () -> strip -> {
+            int x = strip * STRIP, wide = Math.min(STRIP, nx - x);
+            float[] work = new float[(ny + 2 * reach) * wide];
+            Arrays.fill(work, Float.NEGATIVE_INFINITY);
+            for (int y = 0; y < ny; y++) System.arraycopy(out, y * nx + x, work, (y + reach) * wide, wide);
+            highest(work, wide, reach);
+            for (int y = 0; y < ny; y++) System.arraycopy(work, y * wide, out, y * nx + x, wide);
+        });
+        return out;
+    }
+
+    /** Lines of so many cells: each becomes the highest of itself and the {@code 2 reach} lines after it, as far as there are so many. */
+    private static void highest(float[] work, int wide, int reach) {
+        int window = 2 * reach + 1, length = 1;
+        for (; 2 * length <= window; length *= 2) raise(work, 0, work, length * wide, work.length - length * wide, 0);
+        int rest = (window - length) * wide;
+        raise(work, 0, work, rest, work.length - rest, 0);
     }
 
     private static void pair(float[] twice, float[] once, int step) {

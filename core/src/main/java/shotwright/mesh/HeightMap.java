@@ -13,18 +13,41 @@ import shotwright.geom.Vec3;
  * often as it is left. Where bodies overlap, their pieces are joined.
  */
 public final class HeightMap {
+    private static final int BAND_CELLS = 1 << 17;
+
     private final Grid grid;
     private final int[] start;
     private final double[] ends;
     private final int unbalancedCount;
 
-    private HeightMap(Grid grid, Columns columns) {
+    private HeightMap(Grid grid, Band[] bands) {
         this.grid = grid;
-        int n = grid.count();
-        start = new int[n + 1];
+        start = new int[grid.count() + 1];
+        ends = new double[Arrays.stream(bands).mapToInt(b -> b.ends.length).sum()];
+        int column = 0, kept = 0, bad = 0;
+        for (Band b : bands) {
+            for (int pieces : b.pieces) start[++column] = kept / 2 + pieces;
+            System.arraycopy(b.ends, 0, ends, kept, b.ends.length);
+            kept += b.ends.length;
+            bad += b.unbalancedCount;
+        }
+        unbalancedCount = bad;
+    }
+
+    /**
+     * Some rows of the map.
+     *
+     * @param pieces for each column how many pieces of solid there are up to and with it
+     * @param ends lower and upper ends of the pieces
+     */
+    @SuppressWarnings("ArrayRecordComponent")
+    private record Band(int[] pieces, double[] ends, int unbalancedCount) {}
+
+    private static Band joined(Columns columns) {
+        int[] pieces = new int[columns.count()];
         double[] joined = new double[columns.z.length];
         int kept = 0, bad = 0;
-        for (int c = 0; c < n; c++) {
+        for (int c = 0; c < pieces.length; c++) {
             int from = columns.from(c), to = columns.to(c);
             columns.sort(from, to);
             int depth = 0, first = kept;
@@ -40,15 +63,20 @@ public final class HeightMap {
                 bad++;
                 if ((kept - first) % 2 == 1) kept--;
             }
-            start[c + 1] = kept / 2;
+            pieces[c] = kept / 2;
         }
-        ends = Arrays.copyOf(joined, kept);
-        unbalancedCount = bad;
+        return new Band(pieces, Arrays.copyOf(joined, kept), bad);
     }
 
     /** The columns of a mesh over a grid; parts of the mesh outside the grid are left out. */
     public static HeightMap of(TriMesh mesh, Grid grid) {
-        return new HeightMap(grid, new Columns(grid, mesh.xyz(), mesh.tri()));
+        int rows = Math.ceilDiv(BAND_CELLS, grid.nx());
+        Band[] bands = new Band[Math.ceilDiv(grid.ny(), rows)];
+        Parallel.run(bands.length, () -> b -> {
+            int to = Math.min(grid.ny(), (b + 1) * rows);
+            bands[b] = joined(new Columns(grid, b * rows, to, mesh.xyz(), mesh.tri()));
+        });
+        return new HeightMap(grid, bands);
     }
 
     /** The columns over the whole mesh with cells of the given side. */

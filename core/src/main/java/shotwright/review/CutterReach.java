@@ -112,17 +112,11 @@ final class CutterReach {
     /** Cells where flat and ball end alike leave metal. */
     static BitSet rest(HalfSurface half, double r) {
         BitSet rest = restOfFlat(half, r);
-        if (!rest.isEmpty()) rest.and(restOfBall(half, r));
-        return rest;
-    }
-
-    /** Cells where a ball end leaves metal. */
-    static BitSet restOfBall(HalfSurface half, double r) {
         Grid grid = half.grid();
         float[] z = half.heightMm();
-        float[] ball = GreyMorphology.close(z, grid, Element.ball(r, grid.cell()));
-        BitSet rest = new BitSet(grid.count());
-        for (int c = 0; c < z.length; c++) if (ball[c] - z[c] > REST_MM) rest.set(c);
+        float[] ball = GreyMorphology.closeAt(rest, z, grid, Element.ball(r, grid.cell()));
+        for (int c = rest.nextSetBit(0); c >= 0; c = rest.nextSetBit(c + 1))
+            if (!(ball[c] - z[c] > REST_MM)) rest.clear(c);
         return rest;
     }
 

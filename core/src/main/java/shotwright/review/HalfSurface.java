@@ -58,12 +58,13 @@ record HalfSurface(Grid grid, Side side, float[] heightMm) {
 
     private static void take(Grid grid, int[] from, int i, int j, int ni, int nj) {
         if (ni < 0 || nj < 0 || ni >= grid.nx() || nj >= grid.ny()) return;
-        int c = grid.index(i, j), o = from[grid.index(ni, nj)];
-        if (o >= 0 && (from[c] < 0 || square(grid, c, o) < square(grid, c, from[c]))) from[c] = o;
+        int c = grid.index(i, j), mine = from[c], o = from[grid.index(ni, nj)];
+        if (mine == c || o < 0 || o == mine) return;
+        if (mine < 0 || square(grid, i, j, o) < square(grid, i, j, mine)) from[c] = o;
     }
 
-    private static long square(Grid grid, int c, int o) {
-        long x = c % grid.nx() - o % grid.nx(), y = c / grid.nx() - o / grid.nx();
+    private static long square(Grid grid, int i, int j, int o) {
+        long x = i - o % grid.nx(), y = j - o / grid.nx();
         return x * x + y * y;
     }
 

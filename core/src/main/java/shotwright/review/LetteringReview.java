@@ -9,6 +9,8 @@ import shotwright.finding.Finding;
 import shotwright.finding.Severity;
 import shotwright.geom.Vec3;
 import shotwright.measure.Source;
+import shotwright.mesh.GreyMorphology;
+import shotwright.mesh.GreyMorphology.Element;
 import shotwright.mesh.Grid;
 import shotwright.mesh.HeightMap;
 import shotwright.part.PulledPart;
@@ -72,9 +74,9 @@ final class LetteringReview {
     }
 
     private List<Mark> marks(HeightMap map, Grid grid, Side side, boolean raised) {
-        int reach = (int) Math.round(WINDOW / 2 / grid.cell());
+        Element square = Element.square((int) Math.round(WINDOW / 2 / grid.cell()));
         float[] z = surface(map, side, raised ? Float.POSITIVE_INFINITY : Float.NEGATIVE_INFINITY);
-        float[] smooth = SlidingSquare.slide(z, grid, reach, raised);
+        float[] smooth = raised ? GreyMorphology.open(z, grid, square) : GreyMorphology.close(z, grid, square);
         float[] depth = new float[z.length];
         BitSet marked = new BitSet(z.length);
         for (int c = 0; c < z.length; c++) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.BitSet;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import shotwright.mesh.GreyMorphology.Element;
@@ -41,11 +42,33 @@ class GreyMorphologyTest {
     void agreesWithTryingEveryCell() {
         float[] z = rough(1);
         Element[] tools = {
-            Element.disc(0, 0.1), Element.disc(0.1, 0.1), Element.disc(0.75, 0.1), Element.disc(3, 0.1),
-            Element.square(4), Element.ball(0.5, 0.1), Element.ball(1.23, 0.1), Element.round(0.6, 0.1, d -> d / 2)
+            Element.disc(0, 0.1),
+            Element.disc(0.1, 0.1),
+            Element.disc(0.75, 0.1),
+            Element.disc(3, 0.1),
+            Element.square(1),
+            Element.square(4),
+            Element.square(40),
+            Element.ball(0.5, 0.1),
+            Element.ball(1.23, 0.1),
+            Element.round(0.6, 0.1, d -> d / 2)
         };
         for (Element tool : tools)
             assertThat(GreyMorphology.dilate(z, GRID, tool)).isEqualTo(slowly(z, tool));
+    }
+
+    @Test
+    void closesAtAskedCellsAsEverywhere() {
+        Random random = new Random(4);
+        float[] z = rough(3);
+        for (Element tool : new Element[] {Element.disc(0.3, 0.1), Element.ball(0.9, 0.1), Element.ball(12, 0.1)})
+            for (int oneIn : new int[] {2, 50, 5000}) {
+                BitSet asked = new BitSet();
+                for (int c = 0; c < z.length; c++) if (random.nextInt(oneIn) == 0) asked.set(c);
+                float[] there = GreyMorphology.closeAt(asked, z, GRID, tool);
+                float[] everywhere = GreyMorphology.close(z, GRID, tool);
+                asked.stream().forEach(c -> assertThat(there[c]).isEqualTo(everywhere[c]));
+            }
     }
 
     @Test
