@@ -47,6 +47,7 @@ public final class DraftMaker {
     private final FaceBorders borders;
     private final Map<Integer, RefusedWall> refused = new LinkedHashMap<>();
     private final List<Chain> leaned = new ArrayList<>();
+    private final List<Failed> failed = new ArrayList<>();
     private final List<Chain> parted = new ArrayList<>();
 
     private DraftMaker(
@@ -125,14 +126,9 @@ public final class DraftMaker {
         }
         chains.sort(Comparator.comparingDouble(Chain::areaMm2).reversed());
         Leaning part = Leaning.start(x, step, body.solid(), pull, wish.draftDeg(), progress);
-        List<Chain> failed =
-                lean(part, chains.stream().filter(c -> c.by() != FormedBy.BOTH).toList());
-        while (!failed.isEmpty()) {
-            List<Chain> again = lean(part, failed);
-            if (again.size() == failed.size()) break;
-            failed = again; // once more, now that more of their neighbours lean
-        }
-        for (Chain c : failed) lastTry(part, c);
+        lean(part, chains.stream().filter(c -> c.by() != FormedBy.BOTH).toList());
+        retry(part);
+        for (Failed f : failed) refuse(f.chain.walls(), f.reason + hint(part, f.chain));
         return finished(
                 part, chains.stream().filter(c -> c.by() == FormedBy.BOTH).toList());
     }
@@ -166,35 +162,48 @@ public final class DraftMaker {
             if (lacks(w)) refused.putIfAbsent(w.number(), new RefusedWall(w, reason, refusals.remedy(w)));
     }
 
-    /** Leans what can be leaned and gives back the chains that failed alone. */
-    private List<Chain> lean(Leaning part, List<Chain> chains) throws ExactFailure {
-        if (chains.isEmpty()) return List.of();
-        if (part.lean(chains, true).isEmpty()) {
-            leaned.addAll(chains);
-            return List.of();
+    /** A chain that did not lean alone, and how many had been leaned then. */
+    private record Failed(Chain chain, String reason, int leanedCount) {}
+
+    private void lean(Leaning part, List<Chain> chains) throws ExactFailure {
+        if (chains.isEmpty()) return;
+        Optional<String> wrong = part.lean(chains, true);
+        if (wrong.isEmpty()) leaned.addAll(chains);
+        else if (chains.size() == 1) failed.add(new Failed(chains.getFirst(), wrong.get(), leaned.size()));
+        else {
+            int half = chains.size() / 2;
+            lean(part, chains.subList(0, half));
+            lean(part, chains.subList(half, chains.size()));
         }
-        if (chains.size() == 1) return chains;
-        int half = chains.size() / 2;
-        List<Chain> failed = new ArrayList<>(lean(part, chains.subList(0, half)));
-        failed.addAll(lean(part, chains.subList(half, chains.size())));
-        return failed;
     }
 
-    /** Why a chain does not lean alone, and whether it would with its other end kept. */
-    private void lastTry(Leaning part, Chain c) throws ExactFailure {
-        Optional<String> wrong = part.lean(List.of(c), true);
-        if (wrong.isEmpty()) {
-            leaned.add(c);
-            return;
+    /** Once more those whose neighbours have been leaned since, until nothing changes. */
+    private void retry(Leaning part) throws ExactFailure {
+        while (true) {
+            List<Chain> again = failed.stream()
+                    .filter(f -> leaned.subList(f.leanedCount, leaned.size()).stream()
+                            .anyMatch(c -> touch(c, f.chain)))
+                    .map(Failed::chain)
+                    .toList();
+            if (again.isEmpty()) return;
+            failed.removeIf(f -> again.contains(f.chain));
+            for (Chain c : again) lean(part, List.of(c));
         }
-        Chain other = Chain.of(
-                c.walls().getFirst(), review.faces(), borders, wish.neutral().other());
+    }
+
+    private boolean touch(Chain a, Chain b) {
+        return a.walls().stream()
+                .flatMap(w -> borders.of(w.number() - 1).stream())
+                .anyMatch(n -> b.holds(n.neighbour()));
+    }
+
+    /** Whether it would lean with its other end kept. */
+    private String hint(Leaning part, Chain c) throws ExactFailure {
+        NeutralEnd end = wish.neutral().other();
+        Chain other = Chain.of(c.walls().getFirst(), review.faces(), borders, end);
         boolean would = other.neutralMm() != c.neutralMm()
                 && part.branch().lean(List.of(other), true).isEmpty();
-        String hint = would
-                ? " It leans when it keeps its size " + wish.neutral().other().words() + "."
-                : "";
-        refuse(c.walls(), wrong.get() + hint);
+        return would ? " It leans when it keeps its size " + end.words() + "." : "";
     }
 
     private DraftRemedy finished(Leaning part, List<Chain> through) throws ExactFailure {

@@ -15,6 +15,7 @@ import shotwright.brep.LeanedFace;
 import shotwright.brep.Solid;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Bvh;
+import shotwright.mesh.Edges;
 import shotwright.mesh.SelfCrossing;
 import shotwright.progress.Progress;
 import shotwright.review.face.FaceFacets;
@@ -75,7 +76,9 @@ final class Leaning {
         return new Leaning(this, state);
     }
 
-    Solid solid() {
+    /** The solid so far, leaned once more when an engine has ended since. */
+    Solid solid() throws ExactFailure {
+        if (isLost()) replay();
         return state.solid;
     }
 
@@ -97,23 +100,30 @@ final class Leaning {
         List<LeanedFace> asked = chains.stream()
                 .map(c -> c.leaned(draw(c, towardsA), pull, Math.toRadians(draftDeg)))
                 .toList();
-        try {
-            Drafted made = x.draft(state.solid, asked);
-            Optional<String> wrong = wrong(made, chains, towardsA);
-            if (wrong.isEmpty()) done.add(asked);
-            return wrong;
-        } catch (ExactFailure e) {
-            if (e.why() == ExactFailure.Why.NO_ENGINE) throw e;
-            if (!isLost()) return Optional.of(NO_ROOM);
-            replay();
-            return Optional.of("The exact-solid engine gave up on it.");
+        for (int attempt = 0; attempt < 2; attempt++) {
+            try {
+                return tried(asked, chains, towardsA);
+            } catch (ExactFailure e) {
+                if (e.why() == ExactFailure.Why.NO_ENGINE) throw e;
+                if (!isLost()) return Optional.of(NO_ROOM);
+                replay();
+            }
         }
+        return Optional.of("The exact-solid engine gave up on it.");
+    }
+
+    private Optional<String> tried(List<LeanedFace> asked, List<Chain> chains, boolean towardsA) throws ExactFailure {
+        Drafted made = x.draft(state.solid, asked);
+        Optional<String> wrong = wrong(made, chains, towardsA);
+        if (wrong.isEmpty()) done.add(asked);
+        else x.release(List.of(made.solid()));
+        return wrong;
     }
 
     /** A new engine knows nothing of the shapes of the one before. */
     private boolean isLost() throws ExactFailure {
         try {
-            x.check(state.solid);
+            x.box(state.solid);
             return false;
         } catch (ExactFailure e) {
             if (e.why() == ExactFailure.Why.NO_ENGINE) throw e;
@@ -146,7 +156,6 @@ final class Leaning {
             if (chains.stream().noneMatch(c -> c.holds(f)))
                 return Optional.of("It runs smoothly into face " + (f + 1) + ", which would lean with it.");
         Solid solid = made.solid();
-        if (!x.check(solid).isOneClosedSolid()) return Optional.of(NO_ROOM);
         List<ExactFace> faces = x.faces(solid);
         if (IntStream.range(0, faces.size())
                 .anyMatch(i -> !made.moved().contains(i) && !Surfaces.same(state.faces.get(i), faces.get(i))))
@@ -156,6 +165,7 @@ final class Leaning {
         for (Chain c : chains) swept += c.areaMm2() * c.reachMm() * Math.tan(Math.toRadians(draftDeg));
         if (Math.abs(volume - state.volumeMm3) > SWEPT * swept) return Optional.of(NO_ROOM);
         FacedMesh mesh = x.mesh(solid, DEFLECTION_MM, TURN_RAD);
+        if (!Edges.of(mesh.mesh()).isClosed()) return Optional.of(NO_ROOM);
         ExactBody body = new ExactBody(number, mass, faces, mesh.faceOf(), mesh.normals());
         List<FaceFacets> facets = FaceFacets.of(body, mesh.mesh());
         for (Chain c : chains) {
@@ -169,6 +179,8 @@ final class Leaning {
         }
         if (SelfCrossing.of(Bvh.of(mesh.mesh()), progress).crosses())
             return Optional.of("It would run through another wall.");
+        // last, since every such look takes engine memory that does not come back
+        if (!x.check(solid).isOneClosedSolid()) return Optional.of(NO_ROOM);
         state = new State(solid, faces, volume);
         return Optional.empty();
     }
