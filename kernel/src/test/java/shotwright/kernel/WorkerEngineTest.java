@@ -5,9 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -270,6 +277,33 @@ class WorkerEngineTest {
             enough.set(false);
             assertThat(x.measure(x.sphere(Vec3.ZERO, 1)).volumeMm3()).isCloseTo(4.0 / 3 * Math.PI, within(1e-6));
         }
+    }
+
+    /** The nineteenth field of a thread's {@code stat} is its niceness (Linux, proc_pid_stat(5)). */
+    @Test
+    void compilersOfTheEngineGiveWayAndItsOwnThreadDoesNot() throws Exception {
+        assumeTrue(Files.isDirectory(Path.of("/proc/self/task")));
+        try (ExactShapes x = shapes()) {
+            x.measure(x.sphere(Vec3.ZERO, 1));
+        }
+        Path threads = Path.of("/proc", Long.toString(engine.pid().orElseThrow()), "task");
+        long until = System.nanoTime() + Duration.ofSeconds(10).toNanos();
+        int own = Collections.max(niceness(threads, "(kernel)"));
+        while (Collections.min(niceness(threads, "(V8 ")) <= own && System.nanoTime() < until) Thread.sleep(50);
+        assertThat(niceness(threads, "(V8 ")).allMatch(n -> n > own);
+        assertThat(niceness(Path.of("/proc/self/task"), "(")).contains(own);
+    }
+
+    private static Set<Integer> niceness(Path threads, String name) throws IOException {
+        Set<Integer> found = new HashSet<>();
+        try (Stream<Path> all = Files.list(threads)) {
+            for (Path thread : all.toList()) {
+                String stat = Files.readString(thread.resolve("stat"));
+                String[] afterName = stat.substring(stat.lastIndexOf(')') + 2).split(" ");
+                if (stat.contains(name)) found.add(Integer.parseInt(afterName[16]));
+            }
+        }
+        return found;
     }
 
     @Test

@@ -45,6 +45,7 @@ public final class WorkerMain {
     private static void work(String[] args, BlockingQueue<byte[]> asked, DataOutputStream out) {
         try {
             KernelHost host = KernelHost.start(Path.of(args[0]), Path.of(args[1]), Integer.parseInt(args[2]));
+            V8Threads.giveWay();
             while (true) {
                 byte[] answer = host.answer(asked.take());
                 out.writeInt(answer.length);
