@@ -13,6 +13,8 @@ import shotwright.measure.LengthUnit;
 public final class DraftBars {
     private static final double ROW = 7;
     private static final double HEAD = 9;
+    /** Width of the columns between the names and the bars, mm. */
+    private static final double BEHIND_NAMES = 32;
 
     /**
      * One line of the table.
@@ -40,8 +42,12 @@ public final class DraftBars {
     /** The table; depths stand in a unit. */
     public static Drawing drawing(List<Row> rows, double width, LengthUnit unit) {
         Pencil p = Pencil.on(width, height(rows.size()));
-        double left = 68, right = width - 42;
-        if (right - left < 20) throw new IllegalArgumentException("width: " + width + " mm is too narrow");
+        double names = rows.stream()
+                .mapToDouble(r -> Typeface.width(r.faces(), Letter.LABEL))
+                .max()
+                .orElse(0);
+        double right = width - 42, left = Math.min(Math.max(36, names + 2) + BEHIND_NAMES, right - 20);
+        if (left < 36 + BEHIND_NAMES) throw new IllegalArgumentException("width: " + width + " mm is too narrow");
         double most = rows.stream().mapToDouble(Row::askedDeg).max().orElse(1) * 1.5;
         Axis axis = new Axis("", 0, Math.max(0.5, Math.ceil(most * 2 - 1e-9) / 2), false);
         head(p, axis, left, right, HEAD + ROW * rows.size(), unit);
@@ -52,8 +58,8 @@ public final class DraftBars {
     private static void head(Pencil p, Axis axis, double left, double right, double bottom, LengthUnit unit) {
         Letter small = Letter.SMALL;
         p.text(0, 4, "faces", small)
-                .text(46, 4, "count", small.end())
-                .text(60, 4, "deep, " + unit.symbol(), small.end());
+                .text(left - 22, 4, "count", small.end())
+                .text(left - 8, 4, "deep, " + unit.symbol(), small.end());
         int most = (int) ((right - left) / 16);
         for (double t : axis.ticks(most)) {
             double x = left + (right - left) * axis.share(t);
@@ -66,9 +72,9 @@ public final class DraftBars {
     private static void row(Pencil p, Row r, Axis axis, double left, double right, double y, LengthUnit unit) {
         Letter plain = Letter.LABEL, figure = plain.end();
         double base = y + plain.capital() / 2;
-        p.text(0, base, r.faces(), plain).text(46, base, Integer.toString(r.count()), figure);
+        p.text(0, base, r.faces(), plain).text(left - 22, base, Integer.toString(r.count()), figure);
         p.text(
-                60,
+                left - 8,
                 base,
                 String.format(Locale.ROOT, unit == LengthUnit.MM ? "%.1f" : "%.2f", r.deepMm() / unit.mm()),
                 figure);

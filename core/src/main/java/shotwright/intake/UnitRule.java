@@ -67,7 +67,7 @@ final class UnitRule {
                     LengthUnit.MM, "The format has no unit and nothing could be measured.", readings, List.of());
         double mm = longest(size, LengthUnit.MM);
         if (likely(mm)) {
-            String reason = "The format has no unit; in millimetres the longest side is " + length(mm)
+            String reason = "The format has no unit; read as millimetres, the longest side is " + length(mm)
                     + ", a likely size for a molded part.";
             return new Taken(LengthUnit.MM, reason, readings, List.of());
         }

@@ -192,9 +192,10 @@ final class LayoutFindings {
         String found = n == 0
                 ? "no pin finds room with a millimetre of metal beside its hole"
                 : f(
-                        "the %d pins of %.1f\u00a0mm that find room with metal beside their holes carry %.0f N without marking it",
-                        n,
+                        "the %s of %.1f\u00a0mm with room for metal beside the hole %s %.0f N without marking it",
+                        n == 1 ? "one pin" : n + " pins",
                         r.pins().getFirst().diameterMm(),
+                        n == 1 ? "carries" : "carry",
                         n * PinPlan.carriesN(r.pins().getFirst().diameterMm()));
         out.add(Finding.ask("pins-short", f("It takes %.0f N to push a part off, and %s.", one, found))
                 .remedy(f(

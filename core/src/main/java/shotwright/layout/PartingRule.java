@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import shotwright.geom.Vec3;
 import shotwright.layout.PartingChoice.Alternative;
 import shotwright.layout.PartingChoice.Kind;
+import shotwright.measure.Digits;
 import shotwright.mesh.Bvh;
 import shotwright.mesh.Probe;
 import shotwright.mesh.TriMesh;
@@ -43,11 +44,11 @@ final class PartingRule {
             String words = wish < low - shopMm || wish > high + shopMm
                     ? String.format(
                             Locale.ROOT,
-                            "set by hand at height %.2f mm, outside the %.2f to %.2f mm that a plane allows",
-                            wish,
-                            low,
-                            high)
-                    : String.format(Locale.ROOT, "set by hand at height %.2f mm", wish);
+                            "set by hand at height %s mm, outside the %s to %s mm that a plane allows",
+                            height(wish),
+                            height(low),
+                            height(high))
+                    : "set by hand at height " + height(wish) + " mm";
             return new PartingChoice(Kind.PLANE, wish, low, high, words, alternatives(low, high, wish));
         }
         if (high - low <= 2 * shopMm)
@@ -58,8 +59,8 @@ final class PartingRule {
                     high,
                     String.format(
                             Locale.ROOT,
-                            "the widest outline lies at height %.2f mm and leaves no other height",
-                            (low + high) / 2),
+                            "the widest outline lies at height %s mm and leaves no other height",
+                            height((low + high) / 2)),
                     List.of());
         return free(low, high);
     }
@@ -74,12 +75,16 @@ final class PartingRule {
                 z,
                 String.format(
                         Locale.ROOT,
-                        "no plane parts the outline: it would have to lie above %.2f mm and below %.2f mm at once; the line steps with the rim and lies"
-                                + " at height %.2f mm wherever it can",
-                        in.freeLowMm(),
-                        in.freeHighMm(),
-                        z),
+                        "no plane parts the outline: it would have to lie above %s mm and below %s mm at once; the line steps with the rim and lies"
+                                + " at height %s mm wherever it can",
+                        height(in.freeLowMm()),
+                        height(in.freeHighMm()),
+                        height(z)),
                 List.of());
+    }
+
+    private static String height(double mm) {
+        return Digits.fixed(mm, 2);
     }
 
     private PartingChoice free(double low, double high) {
@@ -89,19 +94,21 @@ final class PartingRule {
         double[] flats = flatLevels(low, high);
         double pick = coreB ? (flats.length > 0 ? flats[0] : low) : flats.length > 0 ? flats[flats.length - 1] : high;
         String rim = flats.length > 0
-                ? "on the flat rim at height %.2f mm, "
-                : "at height %.2f mm, where the outline lets a plane pass, ";
+                ? "on the flat rim at height %s mm, "
+                : "at height %s mm, where the outline lets a plane pass, ";
         String why = coreB
                 ? "so that the cores in B keep the part and it stands free on them"
                 : coreA
                         ? "so that the cores in A keep the part and the outside lies in B"
-                        : "so that the whole cavity lies in B and A stays a flat lid";
+                        : mesh.box().max().z() - pick <= shopMm
+                                ? "so that the whole cavity lies in B and A stays a flat lid"
+                                : "so that as much of the cavity as can be lies in B";
         return new PartingChoice(
                 Kind.PLANE,
                 pick,
                 low,
                 high,
-                String.format(Locale.ROOT, rim, pick) + why,
+                String.format(Locale.ROOT, rim, height(pick)) + why,
                 alternatives(low, high, pick));
     }
 

@@ -98,8 +98,8 @@ final class ReleasePlan {
                     + " sleeve round a core pin, or change the part.";
         return String.format(
                 Locale.ROOT,
-                "%d pins of %.1f\u00a0mm a part, %.0f N each, pushed by %s.%s%s",
-                pins.places().size(),
+                "%s of %.1f\u00a0mm a part, %.0f N each, pushed by %s.%s%s",
+                pins.places().size() == 1 ? "1 pin" : pins.places().size() + " pins",
                 pins.diameterMm(),
                 pins.forceN(),
                 who,

@@ -76,8 +76,7 @@ public final class FirstAnswerPage {
         if (stops > 0)
             return "Not as it is: " + count(stops, "stop")
                     + (asks > 0 ? ", " + count(asks, "question") + " besides" : "") + ".";
-        if (asks > 0)
-            return "Yes, in two plates without slides; first put " + count(asks, "question") + " to the customer.";
+        if (asks > 0) return "Yes, in two plates without slides; first settle " + count(asks, "question") + ".";
         return "Yes, in two plates without slides.";
     }
 
@@ -119,7 +118,7 @@ public final class FirstAnswerPage {
                 "Wall",
                 "middle " + show.length(r.wall().medianMm()) + ", from "
                         + show.length(r.wall().minMm()) + " to "
-                        + show.length(r.wall().maxMm()));
+                        + show.length(r.wall().maxMm()) + " away from edges and corners");
         row("Undercuts", undercuts(r.undercuts()));
         List<DraftRegion> lacking =
                 r.draft().stream().filter(d -> d.shortAreaMm2() > 0).toList();
@@ -132,7 +131,8 @@ public final class FirstAnswerPage {
                             "",
                             d.name() + ": has " + Numbers.fixed(d.hasDeg(), 2) + "°, should have "
                                     + Numbers.fixed(d.askedDeg(), 2) + "°, " + show.coarse(d.depthMm()) + " deep"));
-            if (lacking.size() > MOST_WALLS) row("", "and " + (lacking.size() - MOST_WALLS) + " more kinds of wall");
+            int more = lacking.size() - MOST_WALLS;
+            if (more > 0) row("", "and " + count(more, "more kind") + " of wall");
         }
         if (job.draft() != null) FaceText.rows(job.draft(), show).forEach(this::row);
     }

@@ -14,7 +14,7 @@ final class FlowText {
         String verdict =
                 switch (f.verdict()) {
                     case FILLS -> "fills";
-                    case DOUBTFUL -> "doubtful";
+                    case DOUBTFUL -> "may stay short";
                     case SHORT -> "stays short";
                 };
         rows.put(
@@ -43,9 +43,17 @@ final class FlowText {
                         + Numbers.time(c.coolingBandS().high()) + "), cycle " + Numbers.time(c.cycleTimeS()));
         rows.put(
                 "Mold runs at",
-                show.temperature(c.moldSteadyC()) + " after about " + c.warmUpShots() + " shots; the resin wants "
+                show.temperature(c.moldSteadyC()) + warmUp(c.warmUpShots()) + "; the resin wants "
                         + show.temperature(c.moldTargetC())
                         + (c.pauseS() > 0 ? "; pause " + Numbers.time(c.pauseS()) + " a shot to hold it there" : ""));
         return rows;
+    }
+
+    private static String warmUp(int shots) {
+        return switch (shots) {
+            case 0 -> " from the first shot";
+            case 1 -> " after about 1 shot";
+            default -> " after about " + shots + " shots";
+        };
     }
 }

@@ -44,7 +44,7 @@ final class LayoutPictures {
         Block b = layout.block();
         Vec2 high = new Vec2(b.widthMm() / 2, b.heightMm() / 2), low = high.times(-1);
         LayoutDrawing d = new LayoutDrawing().block(low, high);
-        for (Vent v : layout.vents()) if (v.half() == half) vent(d, v);
+        for (Vent v : layout.vents()) if (v.half() == half) vent(d, v, Region.rectangle(low, high));
         for (FeedSegment f : layout.feed()) {
             if (f.half() == null || f.half() == half) d.feed(area(f));
             else d.across(area(f));
@@ -79,9 +79,9 @@ final class LayoutPictures {
         d.note(flat(g.atMm()), g.half() == half ? size : size + ", in half " + g.half());
     }
 
-    private static void vent(LayoutDrawing d, Vent v) {
+    private static void vent(LayoutDrawing d, Vent v, Region block) {
         Vec2 from = flat(v.atMm()), to = from.plus(v.out().times(v.landMm() + v.channelLengthMm()));
-        d.vent(strip(from, to, v.widthMm(), v.widthMm()), from, to);
+        d.vent(strip(from, to, v.widthMm(), v.widthMm()).intersection(block), from, to);
     }
 
     private static Region area(FeedSegment f) {

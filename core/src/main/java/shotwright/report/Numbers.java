@@ -139,9 +139,10 @@ public final class Numbers {
         return fixed(100 * share, decimals) + " %";
     }
 
-    /** A time: seconds below two minutes, else minutes. */
+    /** A time: seconds below two minutes, else minutes; whole ones from ten up. */
     public static String time(double s) {
-        return s < 120 ? figures(s, 2) + " s" : fixed(s / 60, 0) + " min";
+        if (s < 120) return (s < 10 ? figures(s, 2) : fixed(s, 0)) + " s";
+        return fixed(s / 60, s < 600 ? 1 : 0) + " min";
     }
 
     /** Any value with any unit, turned into inches where it is a length and the shop works in inches. */

@@ -232,17 +232,22 @@ final class DraftReview {
     }
 
     private static String sizeEffect(Group g, double movesMm) {
-        String by = Say.mm(movesMm, 2);
+        String by = moved(movesMm), twice = moved(2 * movesMm);
         return switch (g.first().shape()) {
             case OUTER ->
                 "The part gets " + by + " smaller a side at the end that leaves last from "
                         + g.first().side().words() + ".";
-            case HOLE, POCKET -> "The mouth opens by " + Say.mm(2 * movesMm, 2) + "; the narrow end keeps its size.";
-            case BOSS -> "The boss gets " + Say.mm(2 * movesMm, 2) + " thicker at its foot, or thinner at its end.";
-            case RIB -> "Each rib gets " + Say.mm(2 * movesMm, 2) + " thicker at its foot, or thinner at its tip.";
+            case HOLE, POCKET -> "The mouth opens by " + twice + "; the narrow end keeps its size.";
+            case BOSS -> "The boss gets " + twice + " thicker at its foot, or thinner at its end.";
+            case RIB -> "Each rib gets " + twice + " thicker at its foot, or thinner at its tip.";
             case INNER -> "The wall gets " + by + " thicker at the closed end, or thinner at the rim.";
             case FLAT, CURVED -> "One end of the wall moves by " + by + ".";
         };
+    }
+
+    /** Two decimals, three for what two would make nothing of. */
+    private static String moved(double mm) {
+        return Say.mm(mm, Math.abs(mm) < 0.01 ? 3 : 2);
     }
 
     private static String saves(Group g) {

@@ -3,7 +3,6 @@ package shotwright.review;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import shotwright.brep.ExactBody;
@@ -95,15 +94,19 @@ final class FaceTable {
 
     /** {@code "face 4"} or {@code "faces 4, 6 and 9"}, rising. */
     static String numbers(List<FaceReview> faces) {
-        List<String> n = faces.stream()
-                .mapToInt(FaceReview::number)
-                .sorted()
-                .limit(MOST_SAID)
-                .mapToObj(String::valueOf)
-                .collect(Collectors.toCollection(ArrayList::new));
-        if (n.size() == 1) return "face " + n.getFirst();
-        String last = faces.size() > MOST_SAID ? (faces.size() - MOST_SAID) + " more" : n.removeLast();
-        return "faces " + String.join(", ", n) + " and " + last;
+        int[] n = faces.stream().mapToInt(FaceReview::number).sorted().toArray();
+        if (n.length == 1) return "face " + n[0];
+        List<String> said = new ArrayList<>();
+        int next = 0;
+        while (next < n.length && said.size() < MOST_SAID) {
+            int end = next;
+            while (end + 1 < n.length && n[end + 1] == n[end] + 1) end++;
+            if (end < next + 2) end = next;
+            said.add(end == next ? "" + n[next] : n[next] + " to " + n[end]);
+            next = end + 1;
+        }
+        String last = next < n.length ? (n.length - next) + " more" : said.removeLast();
+        return "faces " + (said.isEmpty() ? "" : String.join(", ", said) + " and ") + last;
     }
 
     /** The rows with the numbers of the findings that speak of them. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.function.ToIntFunction;
@@ -163,7 +162,7 @@ public final class Review {
         }
         s.append(". ");
         if (side.opensToBMm2() > 1.05 * side.opensToAMm2())
-            s.append("Hollows open to B, so the part shrinks onto B and stays there.");
+            s.append("Hollows open to B, so the part shrinks onto its cores.");
         else if (side.opensToBMm2() > 0) s.append("Hollows open to both sides alike; the flatter end lies in B.");
         else s.append("There is no hollow; the flatter end lies in B.");
         return s.toString();
@@ -174,6 +173,6 @@ public final class Review {
         String[] names = {"x", "y", "z"};
         double[] c = {d.x(), d.y(), d.z()};
         for (int i = 0; i < 3; i++) if (Math.abs(c[i]) == 1) return (c[i] < 0 ? "−" : "") + names[i];
-        return String.format(Locale.ROOT, "(%.2f, %.2f, %.2f)", d.x() + 0.0, d.y() + 0.0, d.z() + 0.0);
+        return "(" + Say.number(d.x(), 2) + ", " + Say.number(d.y(), 2) + ", " + Say.number(d.z(), 2) + ")";
     }
 }

@@ -220,10 +220,16 @@ final class UndercutReview {
             case SPRINGS_OFF ->
                 "A ledge of " + ledge + " holds " + half + "; the part has to spring " + ledge + " to come off.";
             case STRAINS_PART ->
-                Say.capital(half) + " leaves only past a ledge of " + ledge + ": " + volumes
+                Say.capital(half) + " leaves only past a ledge of " + ledge + ": " + volumes + "; " + stretch(u)
                         + ". The part is marked or torn there.";
-            case LOCKS -> Say.capital(half) + " cannot leave: a ledge of " + ledge + " locks it in, " + volumes + ".";
+            case LOCKS ->
+                Say.capital(half) + " cannot leave: a ledge of " + ledge + " locks it in, " + volumes + "; "
+                        + stretch(u) + ".";
         };
+    }
+
+    private static String stretch(Undercut u) {
+        return "pulled over it, the plastic would stretch " + Say.number(u.strainPercent(), 1) + " %";
     }
 
     private static String volume(double mm3) {

@@ -7,6 +7,7 @@ import java.util.List;
 import shotwright.finding.Finding;
 import shotwright.finding.Severity;
 import shotwright.geom.Vec3;
+import shotwright.measure.Digits;
 import shotwright.measure.Source;
 import shotwright.mesh.Bvh;
 import shotwright.mesh.Probe;
@@ -162,7 +163,7 @@ final class WallCheck {
                 .at(s.at())
                 .measured(s.wallMm(), limit, "mm", limits.wallSource())
                 .remedy(
-                        "Make it " + Say.mm(limit, 2) + " thick over " + Say.number(s.areaMm2(), 0)
+                        "Make it " + Say.mm(limit, 2) + " thick over " + Digits.figures(s.areaMm2(), 2)
                                 + " mm² of surface.",
                         "The wall grows by " + Say.mm(limit - s.wallMm(), 2) + " there.",
                         "Short shots, and pressure to fill.");

@@ -206,10 +206,13 @@ public final class SheetMaker {
                 say(
                         "Gate seal: same cycle, three shots at each hold time, weigh; set 0.5 to 1 s past where the mass stays (first guess %.1f s).",
                         set.holdS()),
-                say(
-                        "%d warm-up shots, not for sale; then thirty without a touch.",
-                        in.cool().warmUpShots()),
+                warmUp(in.cool().warmUpShots()),
                 "Three parts of each cavity measured after 16 to 24 h at 23 °C.",
                 "End: run empty and leave PE or PP in the barrel; mold dry, oiled, closed without clamp.");
+    }
+
+    private static String warmUp(int shots) {
+        if (shots == 0) return "Then thirty shots without a touch.";
+        return say("%d warm-up %s, not for sale; then thirty without a touch.", shots, shots == 1 ? "shot" : "shots");
     }
 }
