@@ -72,7 +72,7 @@ public final class GreyMorphology {
     public static float[] dilate(float[] z, Grid grid, Element tool) {
         check(z, grid);
         if (tool.isSquare()) return square(z, grid, tool.radiusCells);
-        float[] out = nothing(grid);
+        float[] out = filled(grid.count());
         bands(grid, (from, to) -> {
             if (tool.flat) flat(z, out, grid, tool, from, to);
             else for (int y = from; y < to; y++) shaped(z, out, grid, tool, y, 0, grid.nx());
@@ -81,13 +81,13 @@ public final class GreyMorphology {
     }
 
     private static float[] dilateAt(BitSet asked, float[] z, Grid grid, Element tool) {
-        float[] out = nothing(grid);
+        float[] out = filled(grid.count());
         bands(grid, (from, to) -> runs(asked, grid, from, to, (y, a, b) -> shaped(z, out, grid, tool, y, a, b)));
         return out;
     }
 
-    private static float[] nothing(Grid grid) {
-        float[] out = new float[grid.count()];
+    private static float[] filled(int count) {
+        float[] out = new float[count];
         Arrays.fill(out, Float.NEGATIVE_INFINITY);
         return out;
     }
@@ -162,21 +162,23 @@ public final class GreyMorphology {
         Parallel.run(count, () -> b -> band.fill(b * rows, Math.min(grid.ny(), (b + 1) * rows)));
     }
 
-    /** Numeric kernel: one pass over a run of cells for each cell of the footprint, in a form the compiler turns into vector code. */
     private static void shaped(float[] z, float[] out, Grid grid, Element tool, int y, int from, int to) {
-        int nx = grid.nx(), r = tool.radiusCells;
-        for (int sy = Math.max(0, y - r), end = Math.min(grid.ny() - 1, y + r); sy <= end; sy++) {
-            float[] row = tool.rows[sy - y + r];
-            int w = row.length / 2;
-            for (int dx = -w; dx <= w; dx++) {
-                int a = Math.max(from, -dx), b = Math.min(to, nx - dx);
-                raise(out, y * nx + a, z, sy * nx + a + dx, b - a, row[dx + w]);
-            }
+        int nx = grid.nx(), r = tool.radiusCells, count = to - from;
+        float[] best = filled(count), shifted = new float[count], line = filled(count + 2 * r);
+        int left = Math.max(0, from - r), right = Math.min(nx, to + r);
+        for (int sy = Math.max(0, y - r); sy <= Math.min(grid.ny() - 1, y + r); sy++) {
+            System.arraycopy(z, sy * nx + left, line, left - from + r, right - left);
+            float[] above = tool.rows[sy - y + r];
+            int w = above.length / 2;
+            for (int dx = -w; dx <= w; dx++) raise(best, line, r + dx, count, above[dx + w], shifted);
         }
+        System.arraycopy(best, 0, out, y * nx + from, count);
     }
 
-    private static void raise(float[] out, int at, float[] z, int from, int count, float above) {
-        for (int i = 0; i < count; i++) out[at + i] = Math.max(out[at + i], z[from + i] - above);
+    /** Numeric kernel: shifted to the beginning first, since the compiler makes vector code only where both arrays run from one index. */
+    private static void raise(float[] best, float[] z, int from, int count, float above, float[] shifted) {
+        System.arraycopy(z, from, shifted, 0, count);
+        for (int i = 0; i < count; i++) best[i] = Math.max(best[i], shifted[i] - above);
     }
 
     /**
@@ -186,19 +188,25 @@ public final class GreyMorphology {
     private static void flat(float[] z, float[] out, Grid grid, Element tool, int from, int to) {
         int nx = grid.nx(), r = tool.radiusCells;
         int wide = nx + 2 * r, levels = 32 - Integer.numberOfLeadingZeros(2 * r + 1);
-        float[][] windows = new float[levels][wide];
+        float[][] best = new float[to - from][], windows = new float[levels][];
+        for (int y = 0; y < best.length; y++) best[y] = filled(nx);
+        for (int k = 0; k < levels; k++) windows[k] = filled(wide);
+        float[] shifted = new float[wide];
         for (int sy = Math.max(0, from - r); sy < Math.min(grid.ny(), to + r); sy++) {
-            Arrays.fill(windows[0], Float.NEGATIVE_INFINITY);
             System.arraycopy(z, sy * nx, windows[0], r, nx);
-            for (int k = 1; k < levels; k++) pair(windows[k], windows[k - 1], 1 << (k - 1));
+            for (int k = 1, step = 1; k < levels; k++, step *= 2) {
+                System.arraycopy(windows[k - 1], 0, windows[k], 0, wide);
+                raise(windows[k], windows[k - 1], step, wide - step, 0, shifted);
+            }
             for (int y = Math.max(from, sy - r); y <= Math.min(to - 1, sy + r); y++) {
                 int length = tool.rows[sy - y + r].length;
                 int k = 31 - Integer.numberOfLeadingZeros(length);
                 int at = r - length / 2;
-                raise(out, y * nx, windows[k], at, nx, 0);
-                raise(out, y * nx, windows[k], at + length - (1 << k), nx, 0);
+                raise(best[y - from], windows[k], at, nx, 0, shifted);
+                raise(best[y - from], windows[k], at + length - (1 << k), nx, 0, shifted);
             }
         }
+        for (int y = from; y < to; y++) System.arraycopy(best[y - from], 0, out, y * nx, nx);
     }
 
     /** Squares: the highest along each row, then of these along each column. */
@@ -206,36 +214,30 @@ public final class GreyMorphology {
         int nx = grid.nx(), ny = grid.ny();
         float[] out = new float[z.length];
         bands(grid, (from, to) -> {
-            float[] work = new float[nx + 2 * reach];
+            float[] work = new float[nx + 2 * reach], shifted = new float[work.length];
             for (int y = from; y < to; y++) {
                 Arrays.fill(work, Float.NEGATIVE_INFINITY);
                 System.arraycopy(z, y * nx, work, reach, nx);
-                highest(work, 1, reach);
+                highest(work, 1, reach, shifted);
                 System.arraycopy(work, 0, out, y * nx, nx);
             }
         });
         Parallel.run((nx + STRIP - 1) / STRIP, () -> strip -> {
             int x = strip * STRIP, wide = Math.min(STRIP, nx - x);
-            float[] work = new float[(ny + 2 * reach) * wide];
-            Arrays.fill(work, Float.NEGATIVE_INFINITY);
+            float[] work = filled((ny + 2 * reach) * wide);
             for (int y = 0; y < ny; y++) System.arraycopy(out, y * nx + x, work, (y + reach) * wide, wide);
-            highest(work, wide, reach);
+            highest(work, wide, reach, new float[work.length]);
             for (int y = 0; y < ny; y++) System.arraycopy(work, y * wide, out, y * nx + x, wide);
         });
         return out;
     }
 
     /** Lines of so many cells: each becomes the highest of itself and the {@code 2 reach} lines after it, as far as there are so many. */
-    private static void highest(float[] work, int wide, int reach) {
+    private static void highest(float[] work, int wide, int reach, float[] shifted) {
         int window = 2 * reach + 1, length = 1;
-        for (; 2 * length <= window; length *= 2) raise(work, 0, work, length * wide, work.length - length * wide, 0);
+        for (; 2 * length <= window; length *= 2)
+            raise(work, work, length * wide, work.length - length * wide, 0, shifted);
         int rest = (window - length) * wide;
-        raise(work, 0, work, rest, work.length - rest, 0);
-    }
-
-    private static void pair(float[] twice, float[] once, int step) {
-        int n = once.length - step;
-        for (int i = 0; i < n; i++) twice[i] = Math.max(once[i], once[i + step]);
-        System.arraycopy(once, n, twice, n, step);
+        raise(work, work, rest, work.length - rest, 0, shifted);
     }
 }

@@ -43,28 +43,35 @@ record HalfSurface(Grid grid, Side side, float[] heightMm) {
     /** For every cell beside the part the covered cell whose offsets, handed on from neighbours, are least; −1 when none is covered. */
     private static int[] nearest(Grid grid, BitSet beside) {
         int nx = grid.nx(), ny = grid.ny();
-        int[] from = new int[grid.count()];
-        for (int c = 0; c < from.length; c++) from[c] = beside.get(c) ? -1 : c;
+        int[] x = new int[grid.count()], y = new int[grid.count()];
+        for (int c = 0; c < x.length; c++) {
+            x[c] = beside.get(c) ? -1 : c % nx;
+            y[c] = c / nx;
+        }
         for (int pass = 0; pass < 2; pass++) {
             int step = pass == 0 ? 1 : -1;
             for (int n = 0, j = pass == 0 ? 0 : ny - 1; n < ny; n++, j += step) {
-                for (int i = 0; i < nx; i++) for (int k = -1; k <= 1; k++) take(grid, from, i, j, i + k, j - step);
-                for (int i = 1; i < nx; i++) take(grid, from, i, j, i - 1, j);
-                for (int i = nx - 2; i >= 0; i--) take(grid, from, i, j, i + 1, j);
+                int row = j * nx, before = row - step * nx;
+                for (int i = 0; i < nx && n > 0; i++)
+                    for (int k = Math.max(0, i - 1); k <= Math.min(nx - 1, i + 1); k++)
+                        take(x, y, i, j, row + i, before + k);
+                for (int i = 1; i < nx; i++) take(x, y, i, j, row + i, row + i - 1);
+                for (int i = nx - 2; i >= 0; i--) take(x, y, i, j, row + i, row + i + 1);
             }
         }
+        int[] from = new int[x.length];
+        for (int c = 0; c < from.length; c++) from[c] = x[c] < 0 ? -1 : grid.index(x[c], y[c]);
         return from;
     }
 
-    private static void take(Grid grid, int[] from, int i, int j, int ni, int nj) {
-        if (ni < 0 || nj < 0 || ni >= grid.nx() || nj >= grid.ny()) return;
-        int c = grid.index(i, j), mine = from[c], o = from[grid.index(ni, nj)];
-        if (mine == c || o < 0 || o == mine) return;
-        if (mine < 0 || square(grid, i, j, o) < square(grid, i, j, mine)) from[c] = o;
+    private static void take(int[] x, int[] y, int i, int j, int cell, int neighbour) {
+        if (x[neighbour] < 0) return;
+        if (x[cell] >= 0 && square(i - x[neighbour], j - y[neighbour]) >= square(i - x[cell], j - y[cell])) return;
+        x[cell] = x[neighbour];
+        y[cell] = y[neighbour];
     }
 
-    private static long square(Grid grid, int i, int j, int o) {
-        long x = i - o % grid.nx(), y = j - o / grid.nx();
+    private static long square(long x, long y) {
         return x * x + y * y;
     }
 
