@@ -13,7 +13,7 @@ if not defined FOUND (
 set "JAVA_HOME=%FOUND%"
 set "JAR=%HERE%desk\target\shotwright-desk.jar"
 set "CACHE=%HERE%desk\target\shotwright.aot"
-set "OPTIONS=-XX:+UseParallelGC -Xlog:cds=off -Xlog:aot=off -Djava.awt.headless=true --enable-native-access=ALL-UNNAMED"
+set "OPTIONS=-XX:+UseParallelGC -Xlog:cds=off -Xlog:aot=off -Djava.awt.headless=true -Djdk.reflect.useNativeAccessorOnly=true --enable-native-access=ALL-UNNAMED"
 set "STALE="
 if not exist "%JAR%" set STALE=1
 if not exist "%HERE%desk\target\lib" set STALE=1

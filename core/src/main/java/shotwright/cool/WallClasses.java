@@ -42,7 +42,7 @@ final class WallClasses {
                     "thickest place",
                     walls.sphere(top),
                     1 - THICKEST_SHARE,
-                    walls.sample(top).point(),
+                    walls.point(top),
                     order.length - thick < WALL_SHARE * order.length));
         return out;
     }
@@ -58,7 +58,6 @@ final class WallClasses {
         double sum = 0;
         for (int i = from; i < to; i++) sum += walls.sphere(order[i]);
         double share = (to - from) / (double) order.length;
-        out.add(new WallClass(
-                name, sum / (to - from), share, walls.sample(order[to - 1]).point(), false));
+        out.add(new WallClass(name, sum / (to - from), share, walls.point(order[to - 1]), false));
     }
 }

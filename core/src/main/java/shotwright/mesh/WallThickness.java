@@ -129,11 +129,12 @@ public final class WallThickness {
 
     public Sample sample(int i) {
         return new Sample(
-                facet[i],
-                new Vec3(point[3 * i], point[3 * i + 1], point[3 * i + 2]),
-                new Vec3(normal[3 * i], normal[3 * i + 1], normal[3 * i + 2]),
-                ray[i],
-                sphere[i]);
+                facet[i], point(i), new Vec3(normal[3 * i], normal[3 * i + 1], normal[3 * i + 2]), ray[i], sphere[i]);
+    }
+
+    /** Where a sample lies. */
+    public Vec3 point(int i) {
+        return new Vec3(point[3 * i], point[3 * i + 1], point[3 * i + 2]);
     }
 
     /** The facet a sample lies on. */

@@ -71,7 +71,7 @@ final class WallCheck {
         int n = 0;
         for (int i = 0; i < samples.count(); i++) {
             double local = Math.min(samples.ray(i), 2 * medianMm);
-            if (!(local > 0) || edges.isNear(samples.sample(i).point(), local / 2)) continue;
+            if (!(local > 0) || edges.isNear(samples.point(i), local / 2)) continue;
             wedgeDeg[i] = through(i) < limits.leastWallMm() ? wedgeDeg(probe, i) : 0;
             if (runsOut(edges, i)) onWedges.add(i);
             else kept[n++] = i;
@@ -99,7 +99,7 @@ final class WallCheck {
         boolean sliver = samples.ray(i) < SLIVER_SHARE * limits.leastWallMm();
         if (!(wedgeDeg[i] > EVEN_WALL_DEG) && !sliver) return false;
         double away = samples.ray(i) / Math.tan(Math.toRadians(Math.clamp(wedgeDeg[i], LEAST_WEDGE_DEG, 80)));
-        return edges.isNear(samples.sample(i).point(), 1.5 * away + medianMm / 10);
+        return edges.isNear(samples.point(i), 1.5 * away + medianMm / 10);
     }
 
     double medianMm() {
@@ -244,10 +244,10 @@ final class WallCheck {
         while (!open.isEmpty()) {
             List<Integer> cluster = new ArrayList<>(List.of(open.removeFirst()));
             for (int k = 0; k < cluster.size(); k++) {
-                Vec3 p = samples.sample(cluster.get(k)).point();
+                Vec3 p = samples.point(cluster.get(k));
                 double reach = Math.max(samples.sphere(cluster.get(k)), medianMm);
                 for (int i = open.size() - 1; i >= 0; i--) {
-                    if (samples.sample(open.get(i)).point().distance(p) > reach) continue;
+                    if (samples.point(open.get(i)).distance(p) > reach) continue;
                     cluster.add(open.get(i));
                     open.set(i, open.getLast());
                     open.removeLast();
@@ -297,6 +297,6 @@ final class WallCheck {
     }
 
     private Vec3 place(int i) {
-        return pulled.toFile(samples.sample(i).point());
+        return pulled.toFile(samples.point(i));
     }
 }

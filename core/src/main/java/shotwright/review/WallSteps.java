@@ -32,14 +32,14 @@ final class WallSteps {
         WallSteps steps = new WallSteps(sideMm);
         Map<Cell, List<Integer>> cells = new HashMap<>();
         for (int i : which) {
-            Vec3 p = samples.sample(i).point();
+            Vec3 p = samples.point(i);
             cells.computeIfAbsent(steps.cell(p), c -> new ArrayList<>()).add(i);
         }
         cells.forEach((c, list) -> {
             if (list.size() < LEAST_SAMPLES) return;
             double[] balls = list.stream().mapToDouble(samples::sphere).sorted().toArray();
             Vec3 sum = Vec3.ZERO;
-            for (int i : list) sum = sum.plus(samples.sample(i).point());
+            for (int i : list) sum = sum.plus(samples.point(i));
             steps.middles.put(c, new Middle(balls[balls.length / 2], sum.times(1.0 / list.size())));
         });
         return steps;
