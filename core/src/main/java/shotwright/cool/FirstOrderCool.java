@@ -20,7 +20,7 @@ public final class FirstOrderCool {
     private static final double BELOW_EJECT_K = 5;
 
     private static final int ROUNDS = 30;
-    private static final int MOST_SHOTS = 60;
+    private static final int MOST_SHOTS = 1000;
 
     private FirstOrderCool() {}
 
