@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,7 +32,9 @@ import shotwright.job.Shop;
 import shotwright.job.Station;
 import shotwright.kernel.WorkerEngine;
 import shotwright.layout.DowelPlace;
+import shotwright.layout.FeedSegment;
 import shotwright.layout.LayoutResult;
+import shotwright.layout.Section;
 import shotwright.mold.exact.ExactHalf;
 import shotwright.mold.exact.ExactHalves;
 import shotwright.mold.exact.ExactMold;
@@ -124,11 +127,64 @@ class ExactHalvesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"sensor_cover_plate.step", "curved_link_AP242.step", "lever_knob_three_arm.step"})
-    void realParts(String file) {
+    void realParts(String file, @TempDir Path folder) throws Exception {
         JobResult job = halves(Repository.sharedPart(file));
         ExactMold m = Objects.requireNonNull(job.exactMold());
         sound(m);
         double parts = Objects.requireNonNull(job.mold()).partVolumeMm3();
         assertThat(m.halves()).allMatch(h -> Math.abs(h.overMeshMm3()) < 1e-3 * parts);
+        LayoutResult layout = Objects.requireNonNull(job.layout());
+        for (ExactHalf h : m.halves()) {
+            runnersAreThere(layout, h);
+            Path written = Files.write(folder.resolve("half-" + h.half() + ".step"), h.step());
+            Optional<Gmsh> read = Gmsh.of(written);
+            if (read.isEmpty()) continue;
+            assertThat(read.get().solids()).isEqualTo(1);
+            assertThat(read.get().volumeMm3()).isCloseTo(h.volumeMm3(), Percentage.withPercentage(1e-4));
+        }
+    }
+
+    /** Every runner that is cut into this half is found in its file again: a round one as a cylinder, a trapezoid as floor and leaning sides. */
+    private void runnersAreThere(LayoutResult layout, ExactHalf h) throws ExactFailure {
+        List<ExactFace> faces;
+        try (ExactShapes x = new ExactShapes(engine, Progress.SILENT)) {
+            faces = x.faces(x.readStep(h.step()).solids().getFirst());
+        }
+        for (FeedSegment s : layout.feed()) {
+            if (s.kind() != FeedSegment.Kind.RUNNER || (s.half() != null && s.half() != h.half())) continue;
+            Vec3 along = s.toMm().minus(s.fromMm()).unit();
+            Section section = s.from();
+            switch (section.shape()) {
+                case ROUND, HALF_ROUND ->
+                    assertThat(faces)
+                            .anyMatch(f -> f.kind() == ExactFace.Kind.CYLINDER
+                                    && Math.abs(2 * f.radiusMm() - section.widthMm()) < 1e-6
+                                    && f.axis().cross(along).length() < 1e-9
+                                    && f.axisPointMm()
+                                                    .minus(s.fromMm())
+                                                    .cross(along)
+                                                    .length()
+                                            < 1e-6);
+                case TRAPEZOID, RECTANGLE -> {
+                    double draftRad = Math.toRadians(section.wallDraftDeg());
+                    assertThat(faces)
+                            .as("floor")
+                            .anyMatch(f -> f.kind() == ExactFace.Kind.PLANE
+                                    && Math.abs(Math.abs(f.axis().z()) - 1) < 1e-12
+                                    && Math.abs(f.axisPointMm().z() - h.half().sign() * section.depthMm()) < 1e-6);
+                    assertThat(faces)
+                            .as("sides")
+                            .filteredOn(f -> f.kind() == ExactFace.Kind.PLANE
+                                    && Math.abs(f.axis().dot(along)) < 1e-9
+                                    && Math.abs(Math.abs(f.axis().z()) - Math.sin(draftRad)) < 1e-9
+                                    && Math.abs(Math.abs(f.axisPointMm()
+                                                            .minus(s.fromMm())
+                                                            .dot(f.axis()))
+                                                    - section.widthMm() / 2 * Math.cos(draftRad))
+                                            < 1e-6)
+                            .hasSizeGreaterThanOrEqualTo(2);
+                }
+            }
+        }
     }
 }

@@ -1,6 +1,8 @@
 package shotwright.mold.exact;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import shotwright.mesh.TriMesh;
@@ -20,12 +22,14 @@ final class Levels {
      * @param parting where the halves meet
      */
     static List<Double> of(TriMesh parting) {
-        TreeMap<Long, Double> areas = new TreeMap<>();
+        TreeMap<Long, List<Integer>> steps = new TreeMap<>();
         for (int f = 0; f < parting.facetCount(); f++)
-            if (lies(parting, f)) areas.merge(step(parting, f), parting.area(f), Double::sum);
+            if (lies(parting, f))
+                steps.computeIfAbsent(step(parting, f), s -> new ArrayList<>()).add(f);
         List<Double> out = new ArrayList<>(List.of(0.0));
-        areas.forEach((step, area) -> {
-            if (area > LEAST_MM2 && step != 0) out.add(step * SAME_MM);
+        steps.forEach((step, facets) -> {
+            double area = facets.stream().mapToDouble(parting::area).sum();
+            if (area > LEAST_MM2 && step != 0) out.add(height(parting, facets));
         });
         out.sort(Double::compare);
         return out;
@@ -51,6 +55,12 @@ final class Levels {
 
     private static boolean lies(TriMesh parting, int f) {
         return parting.doubleAreaNormal(f).z() >= LEVEL * 2 * parting.area(f);
+    }
+
+    /** That of the largest, to the last digit, since a flat face of the part may lie there too. */
+    private static double height(TriMesh parting, List<Integer> facets) {
+        int largest = Collections.max(facets, Comparator.comparingDouble(parting::area));
+        return parting.z(parting.corner(largest, 0));
     }
 
     private static long step(TriMesh parting, int f) {

@@ -30,7 +30,7 @@ record Pieces(List<Solid> a, List<Solid> b) {
     private static final double AROUND_MM = 5;
 
     /**
-     * Parts the metal: by the plates, then by one sheet after another.
+     * Parts the metal: by the plates, then by one sheet after another; a sheet that parts nothing alone is tried again with the next.
      *
      * @param metal the block without the parts
      * @param plastic the parts
@@ -44,9 +44,13 @@ record Pieces(List<Solid> a, List<Solid> b) {
         List<Solid> pieces = parted(x, metal, plates(x, block, levels), Integer.MAX_VALUE);
         // where a plate meets faces of the part awkwardly pieces get lost; slabs taken out one by one keep them
         if (pieces == null) pieces = slabs(x, metal, block, levels);
+        List<Solid> waiting = new ArrayList<>();
         for (Solid sheet : sheets(x, mesh.parting(), levels, new Inside(plastic), block)) {
-            List<Solid> finer = parted(x, pieces, List.of(sheet), pieces.size() + 1);
-            if (finer != null) pieces = finer;
+            waiting.add(sheet);
+            List<Solid> finer = parted(x, pieces, waiting, pieces.size() + 1);
+            if (finer == null || finer.size() <= pieces.size()) continue;
+            pieces = finer;
+            waiting.clear();
         }
         Box3 around = plastic.stream().map(TriMesh::box).reduce(Box3::join).orElseThrow();
         return sorted(x, pieces, new Labels(mesh, around), mostOtherMm3);
@@ -58,12 +62,23 @@ record Pieces(List<Solid> a, List<Solid> b) {
         double whole = volumeMm3(x, solids);
         List<Solid> best = null;
         for (double same : SAME_MM) {
-            List<Solid> pieces = x.split(solids, tools, same);
-            boolean good = Math.abs(volumeMm3(x, pieces) / whole - 1) <= LOST && areSound(x, pieces);
+            List<Solid> pieces = split(x, solids, tools, same);
+            boolean good = areSound(x, pieces) && Math.abs(volumeMm3(x, pieces) / whole - 1) <= LOST;
             if (good && (best == null || pieces.size() > best.size())) best = pieces;
             if (best != null && best.size() >= enough) break;
         }
         return best;
+    }
+
+    /** Nothing where the engine refuses. */
+    private static List<Solid> split(ExactShapes x, List<Solid> solids, List<Solid> tools, double same)
+            throws ExactFailure {
+        try {
+            return x.split(solids, tools, same);
+        } catch (ExactFailure e) {
+            if (e.why() != ExactFailure.Why.REFUSED) throw e;
+            return List.of();
+        }
     }
 
     private static Pieces sorted(ExactShapes x, List<Solid> pieces, Labels labels, double mostOtherMm3)
@@ -103,7 +118,7 @@ record Pieces(List<Solid> a, List<Solid> b) {
             throws ExactFailure {
         List<Solid> out = new ArrayList<>();
         for (Slope s : Slopes.of(parting, levels, block)) {
-            Reach.Sheet sheet = Reach.of(s.thinned(), plastic, block);
+            Reach.Sheet sheet = Reach.of(s.thinned(), levels, plastic, block);
             out.add(x.sheet(sheet.corners(), sheet.facets()));
         }
         return out;

@@ -84,16 +84,59 @@ class SlopeTest {
         TriMesh frame = ring(new Box3(new Vec3(-2, -2, -3), new Vec3(12, 12, 3)));
         Slope s = over((x, y) -> 0, Rim.PART).thinned();
         Inside plastic = new Inside(List.of(frame));
-        Reach.Sheet sheet = Reach.of(s, plastic, new Box3(new Vec3(-50, -50, -50), new Vec3(50, 50, 50)));
+        Reach.Sheet sheet = Reach.of(s, List.of(0.0), plastic, new Box3(new Vec3(-50, -50, -50), new Vec3(50, 50, 50)));
         // only the corners are left, and there the way in is along the diagonal
         assertThat(area(sheet.corners(), sheet.facets()))
                 .isCloseTo(Math.pow(SIDE_MM + 0.08 * Math.sqrt(2), 2), within(0.02));
         assertThat(sheet.corners()).allMatch(c -> inHole(c) || plastic.holds(c));
         Reach.Sheet out = Reach.of(
                 over((x, y) -> 0, Rim.BLOCK).thinned(),
+                List.of(),
                 plastic,
                 new Box3(new Vec3(0, 0, -5), new Vec3(SIDE_MM, SIDE_MM, 5)));
         assertThat(area(out.corners(), out.facets())).isCloseTo(144, within(1e-9));
+    }
+
+    /** Two triangles that touch in one corner only: there the border meets itself, and each gap gets its own way into the plastic. */
+    @Test
+    void borderThatMeetsItselfReachesIntoBothGaps() {
+        Vec3 middle = new Vec3(5, 5, 0);
+        List<Vec3> corners =
+                List.of(middle, new Vec3(0, 3, 0), new Vec3(0, 7, 0), new Vec3(10, 7, 0), new Vec3(10, 3, 0));
+        List<int[]> facets = List.of(new int[] {0, 2, 1}, new int[] {0, 4, 3});
+        Map<Slope.Side, Rim> border = new HashMap<>();
+        for (int[] f : facets) for (int k = 0; k < 3; k++) border.put(new Slope.Side(f[k], f[(k + 1) % 3]), Rim.PART);
+        Inside plastic = new Inside(List.of(
+                prism(middle, new Vec3(10, 7, 0), new Vec3(0, 7, 0)),
+                prism(middle, new Vec3(0, 3, 0), new Vec3(10, 3, 0))));
+        Reach.Sheet sheet = Reach.of(
+                new Slope(corners, facets, border),
+                List.of(),
+                plastic,
+                new Box3(new Vec3(-50, -50, -50), new Vec3(50, 50, 50)));
+        Map<Slope.Side, Integer> uses = new HashMap<>();
+        for (int[] f : sheet.facets())
+            for (int k = 0; k < 3; k++)
+                uses.merge(
+                        new Slope.Side(Math.min(f[k], f[(k + 1) % 3]), Math.max(f[k], f[(k + 1) % 3])),
+                        1,
+                        Integer::sum);
+        assertThat(uses.values()).allMatch(n -> n <= 2);
+        assertThat(sheet.corners()).anyMatch(c -> c.distance(middle) < 0.1 && c.y() > 5.04);
+        assertThat(sheet.corners()).anyMatch(c -> c.distance(middle) < 0.1 && c.y() < 4.96);
+    }
+
+    /** Over a triangle, 1 mm up and down. */
+    private static TriMesh prism(Vec3 a, Vec3 b, Vec3 c) {
+        double[] xyz = new double[18];
+        Vec3[] at = {a, b, c};
+        for (int k = 0; k < 6; k++) {
+            xyz[3 * k] = at[k % 3].x();
+            xyz[3 * k + 1] = at[k % 3].y();
+            xyz[3 * k + 2] = k < 3 ? -1 : 1;
+        }
+        int[] tri = {0, 2, 1, 3, 4, 5, 0, 1, 4, 0, 4, 3, 1, 2, 5, 1, 5, 4, 2, 0, 3, 2, 3, 5};
+        return new TriMesh(xyz, tri);
     }
 
     private static boolean inHole(Vec3 c) {
