@@ -1,6 +1,7 @@
 package shotwright.fill;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import shotwright.finding.Finding;
@@ -13,7 +14,6 @@ final class FillFindings {
     private static final Source METHOD = Source.computed("first-order filling along the part's own way, cold walls");
     private static final double UNBALANCED_SHARE = 0.15;
     private static final double FROZEN_WATCH = 0.35;
-    private static final int MOST_CAUGHT = 3;
 
     private final FillInput in;
     private final FeedWay feed;
@@ -51,28 +51,7 @@ final class FillFindings {
         air();
         balance();
         data();
-        return new FillResult(
-                r.resin(),
-                r.fillTimeS(),
-                r.fillWindowS(),
-                r.steps(),
-                r.pressurePeakMpa(),
-                r.pressureBandMpa(),
-                r.pressureAvailableMpa(),
-                r.flowLengthMm(),
-                r.flowLengthRatio(),
-                r.flowLengthLimitRatio(),
-                r.frozenAtEndShare(),
-                r.gateSealS(),
-                r.clampPeakKn(),
-                r.clampFillKn(),
-                r.clampHoldKn(),
-                r.meltWarmingK(),
-                r.scan(),
-                r.ladder(),
-                r.lastFills(),
-                r.verdict(),
-                out);
+        return r.withFindings(out);
     }
 
     private static String say(String format, Object... args) {
@@ -216,16 +195,22 @@ final class FillFindings {
                     .remedy("Cut a vent where the front arrives last."));
             return;
         }
-        CaughtAir.of(in.layout(), in.field()).stream()
-                .limit(MOST_CAUGHT)
-                .forEach(c -> out.add(Finding.watch(
-                                "air-caught",
-                                say(
-                                        "A place fills late (%.0f %%) and the nearest vent is %.0f mm away; air may burn there.",
-                                        100 * c.place().arrivalShare(), c.nearestMm()))
-                        .at(c.atMm())
-                        .measured(c.nearestMm(), c.reachMm(), "mm", Source.COMMON_PRACTICE)
-                        .remedy("A vent there, or a pin with clearance.")));
+        List<CaughtAir> caught = CaughtAir.of(in.layout(), in.field());
+        if (caught.isEmpty()) return;
+        CaughtAir worst = caught.stream()
+                .max(Comparator.comparingDouble(CaughtAir::nearestMm))
+                .orElseThrow();
+        String text = caught.size() == 1
+                ? say(
+                        "A place fills late (%.0f %%) and the nearest vent is %.0f mm away; air may burn there.",
+                        100 * worst.place().arrivalShare(), worst.nearestMm())
+                : say(
+                        "%d places fill late and no vent reaches them, the worst is %.0f mm from the nearest; air may burn there.",
+                        caught.size(), worst.nearestMm());
+        out.add(Finding.watch("air-caught", text)
+                .at(worst.place().atMm())
+                .measured(worst.nearestMm(), worst.reachMm(), "mm", Source.COMMON_PRACTICE)
+                .remedy("A vent there, or a pin with clearance."));
     }
 
     private void balance() {

@@ -93,4 +93,30 @@ public record FillResult(
         steps = List.copyOf(steps);
         findings = List.copyOf(findings);
     }
+
+    /** The same with what has to be said, places in the pulled frame of the part or in the file's axes. */
+    public FillResult withFindings(List<Finding> newFindings) {
+        return new FillResult(
+                resin,
+                fillTimeS,
+                fillWindowS,
+                steps,
+                pressurePeakMpa,
+                pressureBandMpa,
+                pressureAvailableMpa,
+                flowLengthMm,
+                flowLengthRatio,
+                flowLengthLimitRatio,
+                frozenAtEndShare,
+                gateSealS,
+                clampPeakKn,
+                clampFillKn,
+                clampHoldKn,
+                meltWarmingK,
+                scan,
+                ladder,
+                lastFills,
+                verdict,
+                newFindings);
+    }
 }

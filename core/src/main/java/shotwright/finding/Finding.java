@@ -1,5 +1,6 @@
 package shotwright.finding;
 
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import shotwright.geom.Vec3;
 import shotwright.measure.Source;
@@ -10,7 +11,7 @@ import shotwright.measure.Source;
  * @param severity how much it weighs
  * @param code short stable name for scripts, for example {@code draft-short}; never shown alone
  * @param text one plain sentence that says what will happen
- * @param atMm a place on the part in the file's own axes, or in the mold for findings about the mold; null when there is no place
+ * @param atMm a place in the file's own axes, also for findings about the mold; null when there is no place
  * @param value what was measured, in {@code unit}; null when nothing was
  * @param limit what it is held against, in {@code unit}; null when there is none
  * @param unit unit of value and limit, empty when there is none
@@ -65,6 +66,11 @@ public record Finding(
 
     public Finding at(Vec3 placeMm) {
         return new Finding(severity, code, text, placeMm, value, limit, unit, source, remedy, sizeEffect, saves);
+    }
+
+    /** The same with its place carried into other axes. */
+    public Finding placed(UnaryOperator<Vec3> axes) {
+        return atMm == null ? this : at(axes.apply(atMm));
     }
 
     /** What was measured against what, and whose limit it is. */

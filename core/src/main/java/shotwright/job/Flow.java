@@ -113,7 +113,7 @@ final class Flow {
         double gx = 1 / (1 - layout.shrinkX()), gy = 1 / (1 - layout.shrinkY()), gz = 1 / (1 - layout.shrinkZ());
         double hold = Math.min(
                 resin.settings().holdMpa().mid(), sizing.press().maxMeltMpa().value());
-        return FirstOrderFill.fill(new FillInput(
+        FillResult said = FirstOrderFill.fill(new FillInput(
                 melt,
                 PressLimits.of(sizing.press()),
                 layout,
@@ -122,6 +122,9 @@ final class Flow {
                 review.projectedAreaMm2() * gx * gy,
                 hold,
                 0));
+        return said.withFindings(said.findings().stream()
+                .map(f -> f.placed(review.pulled()::toFile))
+                .toList());
     }
 
     private CoolResult cool(

@@ -37,7 +37,8 @@ record Papers(QuoteResult quote, PressSheet sheet, @Nullable TrialOrder order) {
                 flow.fill(),
                 flow.cool(),
                 sizing.shotG(),
-                sizing.clampNeededKn()));
+                sizing.clampNeededKn(),
+                sizing.residenceS()));
         TrialOrder order = decisions.resins().size() > 1 ? TrialOrder.of(decisions.resins(), sizing.press()) : null;
         return new Papers(quote, sheet, order);
     }

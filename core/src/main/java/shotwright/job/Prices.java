@@ -56,6 +56,11 @@ final class Prices implements CavityPrices {
     }
 
     @Override
+    public String currency() {
+        return rates().currency();
+    }
+
+    @Override
     public Price of(Try t) {
         Settled s = settled;
         QuoteResult q = Quote.quote(

@@ -11,6 +11,7 @@ import shotwright.geom.Vec3;
 import shotwright.layout.Layout;
 import shotwright.layout.LayoutInput;
 import shotwright.layout.LayoutResult;
+import shotwright.layout.PlaceInFile;
 import shotwright.layout.Vent;
 import shotwright.layout.vent.VentPlan;
 import shotwright.progress.Progress;
@@ -42,13 +43,14 @@ final class VentReturn {
         for (CaughtAir c : caught) asked.add(in.part().toFile(c.place().atMm()));
         LayoutInput again = in.wishing(in.wishes().filling(in.wishes().fillTimeS(), asked));
         LayoutResult second = Layout.lay(again, progress.part(0.7, 1));
-        List<Finding> said = changes(first, second, caught);
+        List<Finding> said = changes(first, second, caught, new PlaceInFile(in.part(), second.cavities()));
         if (said.isEmpty()) return first;
         said.addAll(0, second.findings());
         return second.withFindings(said);
     }
 
-    private static List<Finding> changes(LayoutResult first, LayoutResult second, List<CaughtAir> caught) {
+    private static List<Finding> changes(
+            LayoutResult first, LayoutResult second, List<CaughtAir> caught, PlaceInFile place) {
         boolean more = second.vents().size() > first.vents().size();
         List<Finding> out = new ArrayList<>();
         for (Vent v : second.vents()) {
@@ -58,12 +60,10 @@ final class VentReturn {
                             "vent-moved",
                             String.format(
                                     Locale.ROOT,
-                                    "A vent was %s to x %.1f, y %.1f on the parting face, because the melt arrives there last, when %.0f %% is full.",
+                                    "A vent was %s at the parting line, because the melt arrives there last, when %.0f %% is full.",
                                     more ? "added" : "moved",
-                                    v.atMm().x(),
-                                    v.atMm().y(),
                                     100 * why.place().arrivalShare()))
-                    .at(v.atMm()));
+                    .at(place.of(v.atMm())));
         }
         return out;
     }

@@ -3,12 +3,14 @@ package shotwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import shotwright.geom.Vec3;
 import shotwright.layout.gate.EdgeGateSize;
 import shotwright.layout.gate.GatePlace;
 import shotwright.layout.gate.GateSizing;
 import shotwright.layout.runner.SprueTaper;
 import shotwright.layout.vent.VentFlow;
+import shotwright.measure.Digits;
 
 /** Says every choice with the number that decided it, in the order in which a mold maker asks. */
 final class DecisionWords {
@@ -78,7 +80,8 @@ final class DecisionWords {
         PartingChoice p = basis.parting();
         say(
                 "parting line",
-                f("%s at %.2f mm", p.kind() == PartingChoice.Kind.PLANE ? "plane" : "stepped", p.pulledZMm()),
+                (p.kind() == PartingChoice.Kind.PLANE ? "plane at " : "stepped at ") + Digits.fixed(p.pulledZMm(), 2)
+                        + " mm",
                 p.reason(),
                 "layout.partingZMm");
     }
@@ -272,16 +275,24 @@ final class DecisionWords {
                         plan.widthMm, plan.heightMm, plan.thicknessA, plan.thicknessB),
                 f(
                         "cavity %.1f mm deep in A and %.1f mm in B, floor at least %.1f mm, edge %.0f mm; cores stand %.1f mm out of A and %.1f mm out of B;"
-                                + " from %s and %s%s",
+                                + " %s%s",
                         basis.shape().depthAMm(),
                         basis.shape().depthBMm(),
                         plan.floorMm,
                         plan.edgeMm,
                         plan.riseA,
                         plan.riseB,
-                        a != null ? a.name() : "no bar on the rack",
-                        b != null ? b.name() : "no bar on the rack",
+                        bars(a, b),
                         axis),
                 "material");
+    }
+
+    private static String bars(ShopRack.@Nullable Bar a, ShopRack.@Nullable Bar b) {
+        if (a == null)
+            return b == null
+                    ? "no bar on the rack is large enough for either"
+                    : "A from no bar on the rack, B from " + b.name();
+        if (b == null) return "A from " + a.name() + ", B from no bar on the rack";
+        return a.name().equals(b.name()) ? "both from " + a.name() : "A from " + a.name() + ", B from " + b.name();
     }
 }

@@ -10,6 +10,7 @@ import shotwright.geom.Vec3;
 import shotwright.layout.Block;
 import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
+import shotwright.layout.PlaceInFile;
 import shotwright.mesh.TriMesh;
 import shotwright.mesh.complex.ColumnTest;
 import shotwright.mesh.complex.Complex;
@@ -27,12 +28,14 @@ import shotwright.review.Undercut;
  */
 public final class Halves {
     private final PlacedParts parts;
+    private final PlaceInFile inFile;
     private final LayoutResult layout;
     private final List<Undercut> undercuts;
     private final double shadowMm2;
 
     private Halves(PulledPart part, LayoutResult layout, List<Undercut> undercuts) {
         this.parts = PlacedParts.of(part, layout.cavities());
+        this.inFile = new PlaceInFile(part, layout.cavities());
         this.layout = layout;
         this.undercuts = undercuts;
         this.shadowMm2 = part.exactShadow().area();
@@ -80,7 +83,7 @@ public final class Halves {
         throw new HalvesRefused(Finding.stop(
                         "block-too-small",
                         String.format(Locale.ROOT, "The part comes out of the block by %.2f mm.", -least))
-                .at(p.centre())
+                .at(inFile.of(p.centre()))
                 .remedy("Take a larger or thicker block, or fewer cavities."));
     }
 
@@ -94,7 +97,7 @@ public final class Halves {
                                     "parting-crosses-itself",
                                     "The block cannot be parted round this part: its outline at the parting crosses itself."
                                             + " The surface of the part is folded or runs through itself there.")
-                            .at(f.place())
+                            .at(inFile.of(f.place()))
                             .remedy(
                                     "Export the part again as one clean solid, with a coarser tessellation if it is very fine."));
         }
@@ -116,6 +119,7 @@ public final class Halves {
         findings.addAll(PartingWords.findings(parting, a, b, allowed, after, balance, toMold));
         findings.addAll(Specks.loose(c, parting.a(), Half.A));
         findings.addAll(Specks.loose(c, parting.b(), Half.B));
+        findings.replaceAll(f -> f.placed(inFile::of));
         return new MoldResult(
                 a,
                 b,

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.TreeSet;
 import shotwright.finding.Finding;
 import shotwright.measure.Band;
+import shotwright.measure.Digits;
 
 /**
  * What to charge. Price = cost·(1 + overhead)/(1 − margin); part cost by {@link PartCost}; a lot carries its set-up, purge and start shots. The
@@ -91,10 +92,10 @@ public final class Quote {
                     "milling-estimated",
                     String.format(
                             Locale.ROOT,
-                            "Milling of %.1f h is an estimate from volume and surface; the mold price may lie between %.0f and %.0f until the programs are proved.",
+                            "Milling of %.1f h is an estimate from volume and surface; the mold price may lie between %s and %s until the programs are proved.",
                             mold.millH,
-                            LOW * price,
-                            HIGH * price)));
+                            Digits.figures(LOW * price, 2),
+                            Digits.figures(HIGH * price, 2))));
         if (in.openQuestionsCount() > 0)
             out.add(Finding.ask(
                     "answers-move-price",

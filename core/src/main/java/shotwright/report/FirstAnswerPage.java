@@ -107,8 +107,8 @@ public final class FirstAnswerPage {
         if (all.isEmpty()) return "none, opens along the pull";
         double plastic = all.stream().mapToDouble(Undercut::inTheWayMm3).sum();
         double metal = all.stream().mapToDouble(Undercut::trappedMm3).sum();
-        return count(all.size(), "place") + ", " + Numbers.fixed(plastic, 2) + " mm³ of plastic in the way of "
-                + Numbers.fixed(metal, 2) + " mm³ of metal, see below";
+        return count(all.size(), "place") + ", " + Numbers.figures(plastic, 2) + " mm³ of plastic in the way of "
+                + Numbers.figures(metal, 2) + " mm³ of metal, see below";
     }
 
     private void review(ReviewResult r) {
@@ -180,9 +180,22 @@ public final class FirstAnswerPage {
         line("What has to be said");
         line("-------------------");
         int n = 1;
-        for (Finding f : all.subList(0, Math.min(MOST_FINDINGS, all.size())))
-            page.append(FindingText.item(n++, f, show));
+        for (Finding f : all.subList(0, Math.min(MOST_FINDINGS, all.size()))) plain(n++, f);
         if (all.size() > MOST_FINDINGS) line("and " + (all.size() - MOST_FINDINGS) + " lighter ones, in the summary.");
+    }
+
+    /** A finding without the marks of Markdown, wrapped. */
+    private void plain(int number, Finding f) {
+        String pad = number + ". ";
+        for (String part :
+                FindingText.item(number, f, show).replace("*", "").strip().split("\n")) {
+            String text = part.strip();
+            page.append(wrap(
+                            pad,
+                            text.startsWith(pad) ? text.substring(pad.length()).replaceFirst(" ", ": ") : text))
+                    .append('\n');
+            pad = " ".repeat(pad.length());
+        }
     }
 
     private void questions(List<String> questions) {
@@ -190,7 +203,7 @@ public final class FirstAnswerPage {
         line("");
         line("To ask the customer");
         line("-------------------");
-        questions.forEach(q -> line("- " + q));
+        questions.forEach(q -> page.append(wrap("- ", show.sentence(q))).append('\n'));
     }
 
     private void row(String name, String text) {

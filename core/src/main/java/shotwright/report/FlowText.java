@@ -28,7 +28,7 @@ final class FlowText {
                 "Flow",
                 show.coarse(f.flowLengthMm()) + " from the gate to the last corner, "
                         + Numbers.figures(f.flowLengthRatio(), 2) + " times the wall; this resin reaches about "
-                        + Numbers.figures(f.flowLengthLimitRatio(), 2) + " here");
+                        + Numbers.figures(f.flowLengthLimitRatio(), 2) + " times here");
         rows.put("Gate seals", "after about " + Numbers.time(f.gateSealS()));
         rows.put("Pushed open", "by " + show.force(f.clampPeakKn()) + " at the worst moment");
         return rows;

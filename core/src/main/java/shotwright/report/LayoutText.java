@@ -17,6 +17,9 @@ import shotwright.mold.exact.ExactMold;
 
 /** Says a layout and its halves in rows of words and numbers. */
 final class LayoutText {
+    /** What a cutter can still take off a gate. */
+    private static final double LEAST_CUT_MM = 0.02;
+
     private LayoutText() {}
 
     static Map<String, String> rows(LayoutResult l, Numbers show) {
@@ -43,11 +46,18 @@ final class LayoutText {
     private static String gate(Gate g, Numbers show) {
         return g.kind().name().toLowerCase(java.util.Locale.ROOT) + ", " + show.length(g.widthMm()) + " wide, "
                 + show.length(g.depthMm()) + " deep, land "
-                + show.length(g.landMm()) + ", in half " + g.half() + "; after short shots open it in steps of "
-                + show.length(g.stepMm()) + " up to "
-                + show.length(g.largestWidthMm()) + " × " + show.length(g.largestDepthMm()) + "; trimming takes about "
+                + show.length(g.landMm()) + ", in half " + g.half() + "; " + opened(g, show) + "; trimming takes about "
                 + Numbers.time(g.trimS())
                 + " a part and leaves a mark of " + show.length(g.markMm());
+    }
+
+    private static String opened(Gate g, Numbers show) {
+        boolean room =
+                g.largestWidthMm() > g.widthMm() + LEAST_CUT_MM || g.largestDepthMm() > g.depthMm() + LEAST_CUT_MM;
+        return room
+                ? "after short shots open it in steps of " + show.length(g.stepMm()) + " up to "
+                        + show.length(g.largestWidthMm()) + " × " + show.length(g.largestDepthMm())
+                : "the wall allows no larger one";
     }
 
     private static String feed(LayoutResult l, Numbers show) {

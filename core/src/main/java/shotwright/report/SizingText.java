@@ -19,15 +19,16 @@ final class SizingText {
         String reason = s.ours().firstReason();
         rows.put(
                 "Press",
-                s.press().name() + ": " + s.ours().verdict().words() + (reason.isEmpty() ? "" : "; " + reason)
-                        + (s.pressGiven() ? "" : " (the smallest on the rack that serves; name yours with --press)"));
+                s.press().name()
+                        + (s.pressGiven() ? "" : " (the smallest on the rack that serves; name yours with --press)")
+                        + ": " + s.ours().verdict().words() + (reason.isEmpty() ? "" : ". " + reason));
         if (s.second() != null) {
             rows.put(
                     "Second press",
                     s.second().press().name() + ": " + s.second().verdict().words()
                             + (s.second().firstReason().isEmpty()
                                     ? ""
-                                    : "; " + s.second().firstReason()));
+                                    : ". " + s.second().firstReason()));
         }
         rows.put(
                 "Clamp",
@@ -94,7 +95,7 @@ final class SizingText {
                     .append(" | ")
                     .append(Numbers.figures(c.moldPrice(), 2))
                     .append(" | ")
-                    .append(Numbers.figures(c.pricePerPart(), 2))
+                    .append(Numbers.fixed(c.pricePerPart(), 2))
                     .append(" | ")
                     .append(c.words())
                     .append(" |\n");

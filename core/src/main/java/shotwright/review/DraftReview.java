@@ -225,8 +225,8 @@ final class DraftReview {
     }
 
     private String remedy(Group g, double missing) {
-        String change = "Lean " + (g.walls.size() == 1 ? "it " : "each ") + Say.deg(g.askedDeg) + ", "
-                + Say.deg(missing) + " more than now";
+        String change = "Lean " + (g.walls.size() == 1 ? "it " : "each ") + Say.deg(g.askedDeg)
+                + (g.has() < DraftRule.BAND_DEG ? "" : ", " + Say.deg(missing) + " more than now");
         String cut = cutters.taperAtLeast(g.askedDeg - DraftRule.BAND_DEG);
         return cut.isEmpty() ? change + "." : change + "; or leave the drawing and cut it with the " + cut + ".";
     }

@@ -88,7 +88,7 @@ final class FaceTable {
         Bvh.Hit hit = pulled.tree().nearest(pulled.toPulled().apply(at), ON_FACE_MM);
         return hit == null
                 ? f
-                : f.saying(f.text() + " It is on the "
+                : f.saying(f.text() + " The place is on the "
                         + faces.get(faceOf[hit.facet()]).called() + ".");
     }
 

@@ -3,7 +3,10 @@ package shotwright.review;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import shotwright.finding.Finding;
 import shotwright.finding.Severity;
 import shotwright.geom.Vec3;
@@ -42,6 +45,7 @@ final class WallCheck {
     private static final long SEED = 20;
     private static final double RIB_SHARE = 0.75;
     private static final int MOST_SPOTS = 5;
+    private static final int MANY = 10;
     private static final int MOST_CLUSTERED = 3000;
     /** Spots smaller than this share of the surface are the noise of single samples. */
     private static final double LEAST_SPOT_SHARE = 3e-4;
@@ -142,30 +146,56 @@ final class WallCheck {
                 .boxed()
                 .sorted(Comparator.comparingDouble(this::through))
                 .toList();
-        List<Said<WallReview.Spot>> spots = new ArrayList<>();
+        List<WallReview.Spot> spots = new ArrayList<>();
         for (List<Integer> cluster : clusters(thin)) {
             int worst = worst(cluster, i -> -through(i));
-            double wall = through(worst), area = cluster.size() * areaEachMm2;
-            var spot = new WallReview.Spot(0, false, place(worst), wall, wall / medianMm, area);
-            spots.add(new Said<>(spot, thinFinding(spot)));
+            spots.add(spot(false, worst, through(worst), cluster));
         }
-        return spots;
+        return gathered(spots, s -> true, all -> thinFinding(all, thin.size() * areaEachMm2));
     }
 
-    private Finding thinFinding(WallReview.Spot s) {
+    private WallReview.Spot spot(boolean thick, int worst, double wallMm, List<Integer> cluster) {
+        return new WallReview.Spot(0, thick, place(worst), wallMm, wallMm / medianMm, cluster.size() * areaEachMm2);
+    }
+
+    /** Spots of which the same has to be said share one finding; all are counted, the worst few are kept as rows. */
+    private static List<Said<WallReview.Spot>> gathered(
+            List<WallReview.Spot> worstFirst,
+            Function<WallReview.Spot, ?> sameWords,
+            Function<List<WallReview.Spot>, Finding> finding) {
+        Map<Object, List<WallReview.Spot>> alike = new LinkedHashMap<>();
+        for (WallReview.Spot s : worstFirst)
+            alike.computeIfAbsent(sameWords.apply(s), k -> new ArrayList<>()).add(s);
+        List<Said<WallReview.Spot>> said = new ArrayList<>();
+        alike.values().forEach(all -> {
+            Finding f = finding.apply(all);
+            all.stream().limit(MOST_SPOTS).forEach(s -> said.add(new Said<>(s, f)));
+        });
+        return said;
+    }
+
+    /** How many, in words; more than a handful are not worth counting. */
+    private static String places(int count) {
+        return count < MANY ? count + " places" : "many places";
+    }
+
+    private Finding thinFinding(List<WallReview.Spot> alike, double allMm2) {
+        WallReview.Spot s = alike.getFirst();
         double limit = limits.leastWallMm();
-        Severity severity = s.wallMm() < 0.75 * limit ? Severity.ASK : Severity.WATCH;
+        boolean one = alike.size() == 1;
+        double area = one ? s.areaMm2() : allMm2;
+        String where = one ? " here; " : " at the thinnest of " + places(alike.size()) + "; ";
         return Finding.of(
-                        severity,
+                        s.wallMm() < 0.75 * limit ? Severity.ASK : Severity.WATCH,
                         "wall-thin",
-                        "The wall is only " + Say.mm(s.wallMm(), 2) + " here; " + limits.resin()
+                        "The wall is only " + Say.mm(s.wallMm(), 2) + where + limits.resin()
                                 + " may freeze before it gets through.")
                 .at(s.at())
                 .measured(s.wallMm(), limit, "mm", limits.wallSource())
                 .remedy(
-                        "Make it " + Say.mm(limit, 2) + " thick over " + Digits.figures(s.areaMm2(), 2)
-                                + " mm² of surface.",
-                        "The wall grows by " + Say.mm(limit - s.wallMm(), 2) + " there.",
+                        "Make it " + Say.mm(limit, 2) + " thick over " + Digits.figures(area, 2) + " mm² of surface"
+                                + (one ? "." : " in all."),
+                        "The wall grows by " + (one ? "" : "up to ") + Say.mm(limit - s.wallMm(), 2) + " there.",
                         "Short shots, and pressure to fill.");
     }
 
@@ -175,22 +205,27 @@ final class WallCheck {
                 .filter(i -> wedgeDeg[i] < FEATHER_DEG)
                 .sorted(Comparator.comparingDouble(this::through))
                 .toList();
-        List<Said<WallReview.Spot>> spots = new ArrayList<>();
+        record Edge(WallReview.Spot spot, double deg) {}
+        List<Edge> edges = new ArrayList<>();
         for (List<Integer> cluster : clusters(sharp)) {
             int worst = worst(cluster, i -> -wedgeDeg[i]);
-            double wall = through(worst), area = cluster.size() * areaEachMm2;
-            var spot = new WallReview.Spot(0, false, place(worst), wall, wall / medianMm, area);
-            spots.add(new Said<>(spot, featherFinding(spot, wedgeDeg[worst])));
+            edges.add(new Edge(spot(false, worst, through(worst), cluster), wedgeDeg[worst]));
         }
-        return spots;
+        edges.sort(Comparator.comparingDouble(Edge::deg));
+        return gathered(
+                edges.stream().map(Edge::spot).toList(),
+                e -> true,
+                all -> featherFinding(all, edges.getFirst().deg()));
     }
 
-    private static Finding featherFinding(WallReview.Spot s, double deg) {
+    private static Finding featherFinding(List<WallReview.Spot> alike, double sharpestDeg) {
+        boolean one = alike.size() == 1;
         return Finding.watch(
                         "feather-edge",
-                        "The part runs out to a feather edge here: two faces meet at " + Say.number(deg, 0)
-                                + "°. The edge comes out ragged and chips.")
-                .at(s.at())
+                        "The part runs out to a feather edge " + (one ? "here" : "in " + places(alike.size()))
+                                + ": two faces meet at " + Say.number(sharpestDeg, 0) + "°"
+                                + (one ? "" : " at the sharpest") + ". The edge comes out ragged and chips.")
+                .at(alike.getFirst().at())
                 .remedy(
                         "End the edge in a small flat or a radius.",
                         "The edge gets a little shorter.",
@@ -203,30 +238,34 @@ final class WallCheck {
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> -samples.sphere(i)))
                 .toList();
-        List<Said<WallReview.Spot>> spots = new ArrayList<>();
+        List<WallReview.Spot> spots = new ArrayList<>();
         for (List<Integer> cluster : clusters(thick)) {
             int worst = worst(cluster, samples::sphere);
-            double wall = samples.sphere(worst), area = cluster.size() * areaEachMm2;
-            var spot = new WallReview.Spot(0, true, place(worst), wall, wall / medianMm, area);
-            spots.add(new Said<>(spot, thickFinding(spot)));
+            spots.add(spot(true, worst, samples.sphere(worst), cluster));
         }
-        return spots;
+        return gathered(spots, s -> thickWords(s.toMedianRatio()), this::thickFinding);
     }
 
-    private Finding thickFinding(WallReview.Spot s) {
-        double ratio = s.toMedianRatio();
-        boolean tooThick = s.wallMm() > limits.mostWallMm();
-        String what = ratio > VOID_RATIO && limits.crystalline()
+    private String thickWords(double ratio) {
+        return ratio > VOID_RATIO && limits.crystalline()
                 ? "It cools last: the face will sink or the inside will tear open."
                 : ratio > SINK_RATIO ? "The face above it will sink." : "The face above it may show.";
+    }
+
+    private Finding thickFinding(List<WallReview.Spot> alike) {
+        WallReview.Spot s = alike.getFirst();
+        double ratio = s.toMedianRatio();
+        boolean tooThick = s.wallMm() > limits.mostWallMm();
+        String places = alike.size() == 1 ? "Thick here" : "Thick in " + places(alike.size());
+        String most = alike.size() == 1 ? "a ball of " : "a ball of up to ";
         Severity severity = ratio > SINK_RATIO ? Severity.WATCH : Severity.NOTE;
         if (ratio > VOID_RATIO && tooThick) severity = Severity.ASK;
         double aim = SINK_RATIO * medianMm;
         return Finding.of(
                         severity,
                         "wall-thick",
-                        "Thick here: a ball of " + Say.mm(s.wallMm(), 2) + " fits where the wall is "
-                                + Say.mm(medianMm, 2) + ". " + what)
+                        places + ": " + most + Say.mm(s.wallMm(), 2) + " fits where the wall is " + Say.mm(medianMm, 2)
+                                + ". " + thickWords(ratio))
                 .at(s.at())
                 .measured(ratio, ratio > SINK_RATIO ? SINK_RATIO : WATCH_RATIO, "1", SPOT_RULE)
                 .remedy(
@@ -235,7 +274,7 @@ final class WallCheck {
                         ratio > SINK_RATIO ? "Cooling and hold time." : "");
     }
 
-    /** Samples that lie within a ball of each other gathered together; the worst first, a few only. */
+    /** Samples that lie within a ball of each other gathered together; the worst first. */
     private List<List<Integer>> clusters(List<Integer> ordered) {
         List<Integer> some = ordered.size() > MOST_CLUSTERED ? ordered.subList(0, MOST_CLUSTERED) : ordered;
         List<Integer> open = new ArrayList<>(some);
@@ -255,7 +294,7 @@ final class WallCheck {
             }
             if (cluster.size() >= least) all.add(cluster);
         }
-        return all.stream().limit(MOST_SPOTS).toList();
+        return all;
     }
 
     /**

@@ -9,9 +9,9 @@ import shotwright.resin.Resin;
 final class Cautions {
     private static final List<String> ALWAYS = List.of(
             "Local rules, the safety data sheet and the makers' manuals come first; work on mains wiring, gas and pressure is for licensed people.",
-            "Hot melt: face shield, gloves to the forearm, cotton sleeves. Nobody in line with the nozzle; never look into a blocked one, it may let go.",
-            "Purge behind the guard at low speed into a metal tray; lumps stay hot inside for minutes.",
-            "Clamp: guard shut and never bridged; both hands on the control; power off and locked before reaching in; check mold bolts before the first close; keep the face out of a lever's way.",
+            "Hot melt: face shield, gloves to the forearm, long cotton sleeves. Nobody in line with the nozzle; never look into a blocked one, it may let go.",
+            "Purge behind the guard at low speed into a metal tray, never a plastic bucket; lumps stay above 150 °C inside for minutes.",
+            "Clamp: guard and interlock shut and never bridged; no hand between the plates while they can move; both hands on the control; power off and locked before reaching in; check mold bolts before the first close; keep the face out of a lever's way.",
             "Take parts out with brass or aluminium tools, only with the pressure at zero and the ram not armed; cut gates away from the body, cut gloves on.",
             "Fumes: draw them off at the nozzle; stop on a sharp smell and leave.",
             "Hot mold and heated plates: gloves; lift more than 15 kg with an aid.",

@@ -8,8 +8,8 @@ import shotwright.resin.Resin;
  * The numbers that are set at the press, worked out once.
  *
  * <p>Plunger presses run the whole chamber at the nozzle value and 5 to 10 °C more (common practice, 7.5 here, rounded to 5). Shot volume
- * V = m/ρm·(1 + leak), stroke s = 4V/(πD²), utilisation u = m/m_max with m_max = rated·ρm/ρ_PS, residence t = barrel/shot·cycle (common
- * practice, 2.5; App. A F08 to F11). Hold: the middle of the resin's start range, no more than 80 % of the fill peak when that is known to be
+ * V = m/ρm·(1 + leak), stroke s = 4V/(πD²), utilisation u = m/m_max with m_max = rated·ρm/ρ_PS (common practice, 2.5; App. A
+ * F08 to F10). Hold: the middle of the resin's start range, no more than 80 % of the fill peak when that is known to be
  * higher, than the press gives, or than the clamp stands. Hold time: gate seal and 0.75 s.
  */
 record SetPoints(
@@ -48,7 +48,6 @@ record SetPoints(
         double volume = in.shotG() / density * 1000 * (1 + (plunger ? PLUNGER_LEAK : SCREW_LEAK));
         double bore = p.plungerDiaMm().value(), stroke = 4 * volume / (Math.PI * bore * bore);
         double used = in.shotG() / (p.shotGPs().value() * density / RATED_G_PER_CM3);
-        double inBarrel = p.barrelG().value() * density / RATED_G_PER_CM3;
         double holdLimit = holdLimit(in), hold = Math.min(r.settings().holdMpa().mid(), holdLimit);
         double holdS = in.fill().gateSealS() + AFTER_SEAL_S;
         return new SetPoints(
@@ -65,7 +64,7 @@ record SetPoints(
                 stroke,
                 plunger ? 2 : Math.clamp(0.08 * stroke, 2, 6),
                 used,
-                inBarrel / in.shotG() * in.cool().cycleTimeS() / 60);
+                in.residenceS() / 60);
     }
 
     /** Melt temperature to start at: the nozzle value, for a plunger 5 to 10 °C more, inside the resin's window and what the press reaches. */

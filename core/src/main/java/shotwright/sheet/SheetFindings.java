@@ -96,7 +96,7 @@ final class SheetFindings {
         out.add(Finding.watch(
                         "residence-long",
                         say(
-                                "The melt stays about %.0f minutes in the barrel; %s stands %.0f.",
+                                "The melt stays about %.1f minutes in the barrel; %s stands %.0f.",
                                 set.residenceMin(), r.name(), limit))
                 .measured(set.residenceMin(), limit, "min", r.residenceMin().source())
                 .remedy("Shorter cycle, a smaller barrel, or the rear zone 10 K colder; purge after every stop."));

@@ -19,6 +19,7 @@ import shotwright.resin.Resin;
  * @param cool answer of station 70
  * @param shotG mass of one shot with its feed
  * @param clampNeededKn clamp from sizing
+ * @param residenceS time in the barrel, from sizing
  */
 public record SheetInput(
         String part,
@@ -29,7 +30,8 @@ public record SheetInput(
         FillResult fill,
         CoolResult cool,
         double shotG,
-        double clampNeededKn) {
+        double clampNeededKn,
+        double residenceS) {
     public SheetInput {
         if (!(shotG > 0)) throw new IllegalArgumentException("shot: " + shotG + " g is not above zero");
     }

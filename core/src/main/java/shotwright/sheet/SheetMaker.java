@@ -65,6 +65,10 @@ public final class SheetMaker {
         return String.format(Locale.ROOT, format, args);
     }
 
+    private static String seconds(double s) {
+        return s < 1 ? say("%.2f", s) : say("%.1f", s);
+    }
+
     private static String temp(double c) {
         return say("%.0f °C (%.0f °F)", c, Units.cToF(c));
     }
@@ -84,7 +88,7 @@ public final class SheetMaker {
                         r.dryH().low(),
                         r.dryH().high()),
                 temp(r.dryC().high()),
-                source(r.dryC().source()) + "; needed: " + r.dryNeed()));
+                source(r.dryC().source()) + "; dry it: " + r.dryNeed()));
         barrel(out);
         out.add(new PressSheet.Setting(
                 "mold",
@@ -130,8 +134,8 @@ public final class SheetMaker {
         String speed = "speed " + r.settings().speed();
         out.add(new PressSheet.Setting(
                 "fill time",
-                say("%.1f s", f.fillTimeS()),
-                say("%.1f–%.1f s", f.fillWindowS().low(), f.fillWindowS().high()),
+                seconds(f.fillTimeS()) + " s",
+                seconds(f.fillWindowS().low()) + "–" + seconds(f.fillWindowS().high()) + " s",
                 OURS + "; " + speed));
         out.add(new PressSheet.Setting(
                 "fill pressure",
@@ -151,12 +155,15 @@ public final class SheetMaker {
                 "hold",
                 say("%.1f s, then weigh", set.holdS()),
                 "",
-                say("gate seal %.1f s and 0.75 s; real gates 1 to 3 times", f.gateSealS())));
+                "gate seal " + seconds(f.gateSealS()) + " s and 0.75 s more; real gates take 1 to 3 times as long"));
         out.add(new PressSheet.Setting(
                 "cooling after hold",
                 say("%.0f s", Math.ceil(set.coolS())),
                 "",
-                OURS + say("; %.0f s from the end of filling, ±25 %%", in.cool().coolingTimeS())));
+                OURS
+                        + say(
+                                "; %.0f s from the end of filling, ±25 %%",
+                                Math.ceil(in.cool().coolingTimeS()))));
     }
 
     private void shot(List<PressSheet.Setting> out) {
@@ -179,7 +186,7 @@ public final class SheetMaker {
         FillResult f = in.fill();
         return List.of(
                 say(
-                        "Resin and lot checked; dried at %.0f–%.0f °C for %.0f–%.0f h (needed: %s; %s).",
+                        "Resin and lot checked; dried at %.0f–%.0f °C for %.0f–%.0f h (dry it: %s; %s).",
                         r.dryC().low(),
                         r.dryC().high(),
                         r.dryH().low(),

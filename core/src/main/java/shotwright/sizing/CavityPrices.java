@@ -8,6 +8,11 @@ public interface CavityPrices {
     /** Price of a number of cavities. */
     Price of(Try cavities);
 
+    /** Word or sign put behind money. */
+    default String currency() {
+        return "units";
+    }
+
     /**
      * A number of cavities to price.
      *

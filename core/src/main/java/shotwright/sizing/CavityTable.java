@@ -72,7 +72,7 @@ final class CavityTable {
         for (int i = 0; i < rows.size(); i++) {
             CavityRow r = rows.get(i);
             int even = i == 0 ? 0 : breakEven(rows.get(i - 1), r, input.quantity());
-            out.add(r.taken(i == chosen, even, words(r, taken, i == chosen, even, input.quantity())));
+            out.add(r.taken(i == chosen, even, words(r, taken, i == chosen, even, input)));
         }
         return out;
     }
@@ -98,11 +98,12 @@ final class CavityTable {
         return saves <= 0 ? 0 : (int) Math.min(Integer.MAX_VALUE, Math.ceil(Math.max(1, more / saves)));
     }
 
-    private static String words(CavityRow r, CavityRow taken, boolean chosen, int even, int quantity) {
-        String price = number(r.pricePerPart()) + " a part at " + quantity + ", mold included";
+    private static String words(CavityRow r, CavityRow taken, boolean chosen, int even, SizingInput input) {
+        String price = number(r.pricePerPart()) + " " + input.prices().currency() + " a part at " + input.quantity()
+                + ", mold included";
         if (r.verdict() == Verdict.NO) return CavityRow.refused(r.words());
         String tight = r.verdict() == Verdict.TIGHT ? " " + r.words() : "";
-        if (chosen) return "Taken: " + price + "." + tight;
+        if (chosen) return "Taken: " + price + ".";
         String pays = even > 0 && r.cavitiesCount() > 1 ? " It pays from about " + rounded(even) + " parts." : "";
         if (r.pricePerPart() < taken.pricePerPart())
             return (r.verdict() == Verdict.TIGHT

@@ -72,8 +72,8 @@ class SheetTest {
         Resin r = resin(resin);
         Press p = press(press);
         FillResult f = fill(r, p);
-        return SheetMaker.make(
-                new SheetInput("plate", r, before == null ? null : resin(before), p, PLATE, f, cool(r, p, f), 3.2, 30));
+        return SheetMaker.make(new SheetInput(
+                "plate", r, before == null ? null : resin(before), p, PLATE, f, cool(r, p, f), 3.2, 30, 120));
     }
 
     @Test
