@@ -11,6 +11,9 @@ import shotwright.measure.LengthUnit;
  * colours are those of the draft map.
  */
 public final class DraftBars {
+    /** What two decimals make 0.00 of. */
+    private static final double NOTHING_DEG = 0.005;
+
     private static final double ROW = 7;
     private static final double HEAD = 9;
     /** Width of the columns between the names and the bars, mm. */
@@ -57,7 +60,7 @@ public final class DraftBars {
 
     private static void head(Pencil p, Axis axis, double left, double right, double bottom, LengthUnit unit) {
         Letter small = Letter.SMALL;
-        p.text(0, 4, "faces", small)
+        p.text(0, 4, "walls", small)
                 .text(left - 22, 4, "count", small.end())
                 .text(left - 8, 4, "deep, " + unit.symbol(), small.end());
         int most = (int) ((right - left) / 16);
@@ -79,7 +82,7 @@ public final class DraftBars {
                 String.format(Locale.ROOT, unit == LengthUnit.MM ? "%.1f" : "%.2f", r.deepMm() / unit.mm()),
                 figure);
         double zero = left, has = place(axis, left, right, r.hasDeg()), asked = place(axis, left, right, r.askedDeg());
-        boolean undercut = r.hasDeg() < 0, beyond = r.hasDeg() > axis.to(), none = has - zero < 0.05;
+        boolean undercut = r.hasDeg() < -NOTHING_DEG, beyond = r.hasDeg() > axis.to(), none = has - zero < 0.05;
         if (r.isShort()) p.box(has, y - 1.7, asked - has, 3.4, new Pen(0.25, Ink.BLACK).dashed(0.9, 0.7));
         if (!none) {
             p.fillBox(
@@ -92,7 +95,7 @@ public final class DraftBars {
         } else p.line(zero, y - 1.9, zero, y + 1.9, new Pen(0.6, Ink.BLACK));
         if (r.askedDeg() <= axis.to()) p.line(asked, y - 2.4, asked, y + 2.4, new Pen(0.7, Ink.BLACK));
         if (beyond) broken(p, has - 4, y);
-        String words = undercut ? "undercut" : degrees(r.hasDeg());
+        String words = undercut ? "undercut" : degrees(Math.max(0, r.hasDeg()));
         p.text(right + 16, base, words, r.isShort() ? figure.heavy() : figure);
         p.text(right + 30, base, degrees(r.askedDeg()), figure);
         r.number().ifPresent(n -> Dimensions.number(p, new Vec2(right + 37, y), Integer.toString(n)));

@@ -123,7 +123,11 @@ final class ChartPictures {
         double last = 0;
         for (int i = 0; i < n.length; i++) {
             boolean room = n[i] > 1.9 * last && n[i] < 0.45 * n[n.length - 1] || i == 0 || i == n.length - 1;
-            plot.point(n[i], each[i], room ? Numbers.figures(each[i], 3) : "", false);
+            plot.point(
+                    n[i],
+                    each[i],
+                    room ? (each[i] < 1 ? Numbers.fixed(each[i], 2) : Numbers.figures(each[i], 3)) : "",
+                    false);
             if (room) last = n[i];
         }
         return plot.drawing("Price per part against quantity", WIDE, HIGH);

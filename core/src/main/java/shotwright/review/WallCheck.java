@@ -205,17 +205,17 @@ final class WallCheck {
                 .filter(i -> wedgeDeg[i] < FEATHER_DEG)
                 .sorted(Comparator.comparingDouble(this::through))
                 .toList();
-        record Edge(WallReview.Spot spot, double deg) {}
+        record Edge(WallReview.Spot spot, double wedgeDeg) {}
         List<Edge> edges = new ArrayList<>();
         for (List<Integer> cluster : clusters(sharp)) {
             int worst = worst(cluster, i -> -wedgeDeg[i]);
             edges.add(new Edge(spot(false, worst, through(worst), cluster), wedgeDeg[worst]));
         }
-        edges.sort(Comparator.comparingDouble(Edge::deg));
+        edges.sort(Comparator.comparingDouble(Edge::wedgeDeg));
         return gathered(
                 edges.stream().map(Edge::spot).toList(),
                 e -> true,
-                all -> featherFinding(all, edges.getFirst().deg()));
+                all -> featherFinding(all, edges.getFirst().wedgeDeg()));
     }
 
     private static Finding featherFinding(List<WallReview.Spot> alike, double sharpestDeg) {

@@ -65,8 +65,8 @@ public final class SheetMaker {
         return String.format(Locale.ROOT, format, args);
     }
 
-    private static String seconds(double s) {
-        return s < 1 ? say("%.2f", s) : say("%.1f", s);
+    private static String seconds(double timeS) {
+        return timeS < 1 ? say("%.2f", timeS) : say("%.1f", timeS);
     }
 
     private static String temp(double c) {
