@@ -182,6 +182,13 @@ const operations = {
     v.delete(); a.delete();
     return [out];
   },
+  volume(number, accuracy) {
+    const v = new oc.GProp_GProps();
+    oc.BRepGProp.VolumeProperties(shape(number), v, accuracy, false, false);
+    const out = new Float64Array([v.Mass()]);
+    v.delete();
+    return [out];
+  },
   box(number) {
     const b = new oc.Bnd_Box();
     oc.BRepBndLib.AddOptimal(shape(number), b, false, false);
@@ -283,8 +290,24 @@ const operations = {
     sewing.Perform(new oc.Message_ProgressRange());
     return [new Int32Array([...sub(sewing.SewedShape(), 'TopAbs_SHELL')].map(solidOf))];
   },
-  /** Flat faces sewn into an open sheet. */
-  sheet: (corners, faces) => [keep(sewn(corners, faces))],
+  /** Flat faces that share their edges, not turned alike. */
+  sheet(corners, faces) {
+    const vertices = [], edges = new Map(), builder = new oc.TopoDS_Builder(), all = new oc.TopoDS_Compound();
+    const vertex = v => vertices[v] ??= new oc.BRepBuilderAPI_MakeVertex(point(corners, 3 * v)).Vertex();
+    const edge = (v, w) => {
+      const key = v < w ? `${v} ${w}` : `${w} ${v}`;
+      if (!edges.has(key)) edges.set(key, new oc.BRepBuilderAPI_MakeEdge(vertex(v), vertex(w)).Edge());
+      return edges.get(key);
+    };
+    builder.MakeCompound(all);
+    for (let i = 0; i < faces.length;) {
+      const n = faces[i++], make = new oc.BRepBuilderAPI_MakeWire();
+      for (let k = 0; k < n; k++) make.Add(edge(faces[i + k], faces[i + (k + 1) % n]));
+      i += n;
+      builder.Add(all, new oc.BRepBuilderAPI_MakeFace(make.Wire(), true).Face());
+    }
+    return [keep(all)];
+  },
   /** Neighbouring faces on one surface made one. */
   tidy(number) {
     const unify = new oc.ShapeUpgrade_UnifySameDomain(shape(number), true, true, false);

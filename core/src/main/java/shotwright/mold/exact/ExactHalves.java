@@ -1,6 +1,7 @@
 package shotwright.mold.exact;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import shotwright.brep.ExactBody;
@@ -17,6 +18,7 @@ import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
 import shotwright.mesh.TriMesh;
 import shotwright.mold.ConvexTool;
+import shotwright.mold.CutOut;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.MoldResult;
 import shotwright.mold.RoundShape;
@@ -134,7 +136,7 @@ public final class ExactHalves {
         Solid best = pieces.getFirst();
         double most = -1;
         for (Solid s : pieces) {
-            double v = x.measure(s).volumeMm3();
+            double v = x.volumeMm3(s);
             if (v > most) {
                 most = v;
                 best = s;
@@ -158,16 +160,24 @@ public final class ExactHalves {
         ExactTools exact = new ExactTools(x);
         List<Solid> solids = new ArrayList<>();
         double flats = 0;
+        Iterator<CutOut> made = mesh.cutOuts().iterator();
+        CutOut inMesh = made.hasNext() ? made.next() : null;
         for (ConvexTool t : tools) {
+            // in the order of the tools; one that could not be cut is not among them
+            double taken = 0;
+            if (inMesh != null && inMesh.name().equals(t.name())) {
+                taken = inMesh.measuredMm3();
+                inMesh = made.hasNext() ? made.next() : null;
+            }
             if (t.half() != half) continue;
             solids.add(exact.of(t));
-            if (t.shape() instanceof RoundShape r) flats += r.overFlatsMm3() * t.closedFormMm3() / r.volumeMm3();
+            if (t.shape() instanceof RoundShape r) flats += taken * r.overFlatsMm3() / r.volumeMm3();
         }
         MoldHalf same = half == Half.A ? mesh.a() : mesh.b();
         double expected = same.volumeMm3() - flats, near = FROM_MESH * mesh.partVolumeMm3();
-        Solid cut = without(bare, solids, s -> Math.abs(x.measure(s).volumeMm3() - expected) <= near);
+        Solid cut = without(bare, solids, s -> Math.abs(x.volumeMm3(s) - expected) <= near);
         String name = "half " + half + (same.canOpen() ? "" : ", CANNOT OPEN");
-        double volume = x.measure(cut).volumeMm3();
+        double volume = x.volumeMm3(cut);
         return new ExactHalf(half, x.check(cut), volume, volume - expected, x.writeStep(name, List.of(cut)));
     }
 

@@ -22,4 +22,14 @@ final class Inside {
         for (Bvh tree : trees) if (tree.allHits(probe, 0, Double.POSITIVE_INFINITY, Bvh.NONE) % 2 == 1) return true;
         return false;
     }
+
+    /** Distance of the nearest wall, at most {@code mostMm}. */
+    double wallMm(Vec3 p, double mostMm) {
+        double near = mostMm;
+        for (Bvh tree : trees) {
+            Bvh.Hit hit = tree.nearest(p, near);
+            if (hit != null) near = Math.min(near, hit.t());
+        }
+        return near;
+    }
 }

@@ -27,10 +27,14 @@ record Pieces(List<Solid> a, List<Solid> b) {
     /** Largest share of the metal that may be lost in parting. */
     private static final double LOST = 1e-7;
 
+    /** How far a sheet may come to lie off the parting surface: at the part, as a share of the distance from it, and at most. */
+    private static final double NEAR_SLACK_MM = 0.01, FAR_SLACK = 0.2, MOST_SLACK_MM = 0.1;
+
     private static final double AROUND_MM = 5;
 
     /**
-     * Parts the metal: by the plates, then by one sheet after another; a sheet that parts nothing alone is tried again with the next.
+     * Parts the metal: by the plates, then by all sheets at once; where that gives no sound pieces by one sheet after another, and one that parts
+     * nothing alone is tried again with the next.
      *
      * @param metal the block without the parts
      * @param plastic the parts
@@ -44,16 +48,43 @@ record Pieces(List<Solid> a, List<Solid> b) {
         List<Solid> pieces = parted(x, metal, plates(x, block, levels), Integer.MAX_VALUE);
         // where a plate meets faces of the part awkwardly pieces get lost; slabs taken out one by one keep them
         if (pieces == null) pieces = slabs(x, metal, block, levels);
-        List<Solid> waiting = new ArrayList<>();
-        for (Solid sheet : sheets(x, mesh.parting(), levels, new Inside(plastic), block)) {
+        List<Solid> sheets = sheets(x, mesh.parting(), levels, new Inside(plastic), block);
+        Box3 around = plastic.stream().map(TriMesh::box).reduce(Box3::join).orElseThrow();
+        Labels labels = new Labels(mesh, around);
+        if (sheets.size() > 1) {
+            Pieces made = atOnce(x, pieces, sheets, labels, mostOtherMm3);
+            if (made != null) return made;
+        }
+        Pieces made = sorted(x, oneByOne(x, pieces, sheets), labels, mostOtherMm3);
+        if (made != null) return made;
+        throw new ExactFailure(
+                ExactFailure.Why.REFUSED,
+                "The parting surface meets the faces of the part so awkwardly that no sound pieces come of it.");
+    }
+
+    private static @Nullable Pieces atOnce(
+            ExactShapes x, List<Solid> pieces, List<Solid> sheets, Labels labels, double mostOtherMm3)
+            throws ExactFailure {
+        double whole = volumeMm3(x, pieces);
+        for (double same : SAME_MM) {
+            List<Solid> finer = split(x, pieces, sheets, same);
+            Pieces made = isWhole(x, finer, whole) ? sorted(x, finer, labels, mostOtherMm3) : null;
+            if (made != null) return made;
+            x.release(finer);
+        }
+        return null;
+    }
+
+    private static List<Solid> oneByOne(ExactShapes x, List<Solid> coarse, List<Solid> sheets) throws ExactFailure {
+        List<Solid> pieces = coarse, waiting = new ArrayList<>();
+        for (Solid sheet : sheets) {
             waiting.add(sheet);
             List<Solid> finer = parted(x, pieces, waiting, pieces.size() + 1);
             if (finer == null || finer.size() <= pieces.size()) continue;
             pieces = finer;
             waiting.clear();
         }
-        Box3 around = plastic.stream().map(TriMesh::box).reduce(Box3::join).orElseThrow();
-        return sorted(x, pieces, new Labels(mesh, around), mostOtherMm3);
+        return pieces;
     }
 
     /** The solids parted by the tools into as many pieces as can be had, since a cut that fails leaves fewer; null when none is sound. */
@@ -63,11 +94,14 @@ record Pieces(List<Solid> a, List<Solid> b) {
         List<Solid> best = null;
         for (double same : SAME_MM) {
             List<Solid> pieces = split(x, solids, tools, same);
-            boolean good = areSound(x, pieces) && Math.abs(volumeMm3(x, pieces) / whole - 1) <= LOST;
-            if (good && (best == null || pieces.size() > best.size())) best = pieces;
+            if (isWhole(x, pieces, whole) && (best == null || pieces.size() > best.size())) best = pieces;
             if (best != null && best.size() >= enough) break;
         }
         return best;
+    }
+
+    private static boolean isWhole(ExactShapes x, List<Solid> pieces, double wholeMm3) throws ExactFailure {
+        return areSound(x, pieces) && Math.abs(volumeMm3(x, pieces) / wholeMm3 - 1) <= LOST;
     }
 
     /** Nothing where the engine refuses. */
@@ -81,15 +115,13 @@ record Pieces(List<Solid> a, List<Solid> b) {
         }
     }
 
-    private static Pieces sorted(ExactShapes x, List<Solid> pieces, Labels labels, double mostOtherMm3)
+    /** Null when a piece lies in both halves. */
+    private static @Nullable Pieces sorted(ExactShapes x, List<Solid> pieces, Labels labels, double mostOtherMm3)
             throws ExactFailure {
         List<Solid> a = new ArrayList<>(), b = new ArrayList<>();
         for (Solid piece : pieces) {
             Labels.Label l = labels.of(x, piece);
-            if (l.otherMm3() > mostOtherMm3)
-                throw new ExactFailure(
-                        ExactFailure.Why.REFUSED,
-                        "The parting surface meets the faces of the part so awkwardly that no sound pieces come of it.");
+            if (l.otherMm3() > mostOtherMm3) return null;
             (l.inA() ? a : b).add(piece);
         }
         return new Pieces(a, b);
@@ -110,7 +142,7 @@ record Pieces(List<Solid> a, List<Solid> b) {
 
     static double volumeMm3(ExactShapes x, List<Solid> solids) throws ExactFailure {
         double sum = 0;
-        for (Solid s : solids) sum += x.measure(s).volumeMm3();
+        for (Solid s : solids) sum += x.volumeMm3(s);
         return sum;
     }
 
@@ -118,10 +150,15 @@ record Pieces(List<Solid> a, List<Solid> b) {
             throws ExactFailure {
         List<Solid> out = new ArrayList<>();
         for (Slope s : Slopes.of(parting, levels, block)) {
-            Reach.Sheet sheet = Reach.of(s.thinned(), levels, plastic, block);
+            Reach.Sheet sheet = Reach.of(s.thinned(c -> slackMm(c, plastic)), levels, plastic, block);
             out.add(x.sheet(sheet.corners(), sheet.facets()));
         }
         return out;
+    }
+
+    /** Away from the part any surface parts the metal as well. */
+    private static double slackMm(Vec3 corner, Inside plastic) {
+        return Math.max(NEAR_SLACK_MM, FAR_SLACK * plastic.wallMm(corner, MOST_SLACK_MM / FAR_SLACK));
     }
 
     private static List<Solid> slabs(ExactShapes x, List<Solid> metal, Box3 block, List<Double> levels)

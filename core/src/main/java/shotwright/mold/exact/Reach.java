@@ -116,14 +116,16 @@ final class Reach {
         return Objects.requireNonNull(facetsAt.get(v), "a corner of the border");
     }
 
+    /** Zero for a triangle without area. */
     private Vec3 unitNormal(int[] f) {
-        return along(f[0], f[1]).cross(along(f[0], f[2])).unit();
+        Vec3 n = along(f[0], f[1]).cross(along(f[0], f[2]));
+        return n.length() < 1e-12 ? Vec3.ZERO : n.unit();
     }
 
     private Vec3 normal(int v) {
         Vec3 sum = Vec3.ZERO;
         for (int[] f : around(v)) sum = sum.plus(unitNormal(f));
-        return sum.unit();
+        return sum.length() < 1e-9 ? Vec3.Z : sum.unit();
     }
 
     /** The angle to the left, above 0 up to 2π, about a unit normal from one direction to another. */

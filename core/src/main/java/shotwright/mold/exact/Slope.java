@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import shotwright.geom.Vec3;
 
 /** A connected piece of the parting surface that does not lie level, as triangles that can be made fewer; what its border runs along is kept. */
@@ -16,15 +17,12 @@ final class Slope {
         }
     }
 
-    /** How far a point may come to lie off the surface when triangles are made fewer. */
-    private static final double SLACK_MM = 1e-2;
-
     private static final double LEAST_COSINE = 0.3;
 
     private final List<Vec3> corners;
     private final List<int[]> facets;
     private final Map<Side, Rim> border;
-    private final List<List<Vec3>> lost = new ArrayList<>();
+    private final List<List<Integer>> lost = new ArrayList<>();
     private final List<List<Integer>> star = new ArrayList<>();
     private final Map<Side, List<Vec3>> lostOnBorder = new HashMap<>();
 
@@ -54,12 +52,17 @@ final class Slope {
         return border;
     }
 
-    /** Takes vertices out until none can go without moving the surface or its border too far. */
-    Slope thinned() {
+    /**
+     * Takes vertices out until none can go without moving the surface or its border too far.
+     *
+     * @param slackMm how far a point may come to lie off the surface
+     */
+    Slope thinned(ToDoubleFunction<Vec3> slackMm) {
+        double[] slack = corners.stream().mapToDouble(slackMm).toArray();
         boolean changed = true;
         while (changed) {
             changed = false;
-            for (int v = 0; v < corners.size(); v++) if (!star.get(v).isEmpty()) changed |= remove(v);
+            for (int v = 0; v < corners.size(); v++) if (!star.get(v).isEmpty()) changed |= remove(v, slack);
         }
         return this;
     }
@@ -69,20 +72,20 @@ final class Slope {
                 && star.get(facets.get(f)[0]).contains(f);
     }
 
-    private boolean remove(int u) {
+    private boolean remove(int u, double[] slack) {
         List<Side> sides =
                 border.keySet().stream().filter(s -> s.from == u || s.to == u).toList();
         if (sides.isEmpty()) {
             List<Integer> near = neighbours(u);
             near.sort((a, b) -> Double.compare(distance(u, a), distance(u, b)));
-            for (int v : near) if (pull(u, v)) return true;
+            for (int v : near) if (pull(u, v, slack)) return true;
             return false;
         }
         if (sides.size() != 2 || border.get(sides.get(0)) != border.get(sides.get(1))) return false;
         Side in = sides.get(0).to == u ? sides.get(0) : sides.get(1),
                 out = in == sides.get(0) ? sides.get(1) : sides.get(0);
         if (in.to != u || out.from != u || in.from == out.to) return false;
-        return straight(in, out) && (pullBorder(u, in, out, in.from) || pullBorder(u, in, out, out.to));
+        return straight(in, out) && (pullBorder(u, in, out, in.from, slack) || pullBorder(u, in, out, out.to, slack));
     }
 
     private boolean straight(Side in, Side out) {
@@ -94,8 +97,8 @@ final class Slope {
         return points.stream().allMatch(p -> toSegment(p, a, b) <= slack);
     }
 
-    private boolean pullBorder(int u, Side in, Side out, int v) {
-        if (!pull(u, v)) return false;
+    private boolean pullBorder(int u, Side in, Side out, int v, double[] slack) {
+        if (!pull(u, v, slack)) return false;
         Side one = new Side(in.from, out.to);
         border.put(one, Objects.requireNonNull(border.get(in)));
         List<Vec3> gone = new ArrayList<>(List.of(corners.get(u)));
@@ -108,7 +111,7 @@ final class Slope {
     }
 
     /** Draws vertex u onto its neighbour v when the surface stays near all points it has lost. */
-    private boolean pull(int u, int v) {
+    private boolean pull(int u, int v, double[] slack) {
         List<Integer> gone = new ArrayList<>(), kept = new ArrayList<>();
         for (int f : star.get(u)) (has(f, v) ? gone : kept).add(f);
         List<Integer> shared = neighbours(u);
@@ -119,20 +122,21 @@ final class Slope {
         for (int i = 0; i < fresh.size(); i++) {
             Vec3 was = normal(facets.get(kept.get(i))), is = normal(fresh.get(i));
             if (!(is.dot(was) > LEAST_COSINE * is.length() * was.length())) return false;
+            if (is.z() < Math.min(0, was.z())) return false; // it would hook one half into the other
         }
-        List<Vec3> points = new ArrayList<>(List.of(corners.get(u)));
+        List<Integer> points = new ArrayList<>(List.of(u));
         for (int f : star.get(u)) points.addAll(lost.get(f));
         int[] home = new int[points.size()];
         for (int p = 0; p < home.length; p++) {
             double best = Double.MAX_VALUE;
             for (int i = 0; i < fresh.size(); i++) {
-                double d = toTriangle(points.get(p), fresh.get(i));
+                double d = toTriangle(corners.get(points.get(p)), fresh.get(i));
                 if (d < best) {
                     best = d;
                     home[p] = i;
                 }
             }
-            if (best > SLACK_MM) return false;
+            if (best > slack[points.get(p)]) return false;
         }
         for (int f : gone) for (int w : facets.get(f)) if (w != u) star.get(w).remove((Integer) f);
         for (int i = 0; i < kept.size(); i++) {

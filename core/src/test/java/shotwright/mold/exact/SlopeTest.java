@@ -57,14 +57,14 @@ class SlopeTest {
 
     @Test
     void flatSlopeKeepsItsAreaWithFewTriangles() {
-        Slope s = over((x, y) -> 0.3 * x, Rim.PART).thinned();
+        Slope s = over((x, y) -> 0.3 * x, Rim.PART).thinned(c -> 0.01);
         assertThat(s.facets()).hasSizeLessThan(12);
         assertThat(area(s.corners(), s.facets())).isCloseTo(100 * Math.sqrt(1 + 0.09), within(1e-9));
     }
 
     @Test
     void curvedSlopeStaysNear() {
-        Slope s = over((x, y) -> 0.02 * x * x, Rim.PART).thinned();
+        Slope s = over((x, y) -> 0.02 * x * x, Rim.PART).thinned(c -> 0.01);
         assertThat(s.facets()).hasSizeLessThan(2 * CELLS * CELLS / 2);
         for (Vec3 c : used(s)) assertThat(c.z()).isEqualTo(0.02 * c.x() * c.x());
         // arc length of z = 0.02 x² from 0 to 10, times 10: u = 0.04 x
@@ -82,7 +82,7 @@ class SlopeTest {
     @Test
     void reachesIntoPlasticAndOutOfTheBlock() {
         TriMesh frame = ring(new Box3(new Vec3(-2, -2, -3), new Vec3(12, 12, 3)));
-        Slope s = over((x, y) -> 0, Rim.PART).thinned();
+        Slope s = over((x, y) -> 0, Rim.PART).thinned(c -> 0.01);
         Inside plastic = new Inside(List.of(frame));
         Reach.Sheet sheet = Reach.of(s, List.of(0.0), plastic, new Box3(new Vec3(-50, -50, -50), new Vec3(50, 50, 50)));
         // only the corners are left, and there the way in is along the diagonal
@@ -90,7 +90,7 @@ class SlopeTest {
                 .isCloseTo(Math.pow(SIDE_MM + 0.08 * Math.sqrt(2), 2), within(0.02));
         assertThat(sheet.corners()).allMatch(c -> inHole(c) || plastic.holds(c));
         Reach.Sheet out = Reach.of(
-                over((x, y) -> 0, Rim.BLOCK).thinned(),
+                over((x, y) -> 0, Rim.BLOCK).thinned(c -> 0.01),
                 List.of(),
                 plastic,
                 new Box3(new Vec3(0, 0, -5), new Vec3(SIDE_MM, SIDE_MM, 5)));
