@@ -115,6 +115,12 @@ public final class LayoutDrawing {
         return this;
     }
 
+    /** A note in fewer words where the whole finds no free place. */
+    public LayoutDrawing note(Vec2 at, String text, String inShort) {
+        view.note(at, text, inShort);
+        return this;
+    }
+
     /** The drawing with its caption and, below, a sample of every kind that is in it with its word. */
     public Drawing drawing(String caption, double width, double height) {
         Pencil paper = Pencil.on(width, height);

@@ -15,6 +15,7 @@ final class NotePlaces {
     private static final double AIR = 1;
 
     private static final double TIGHT = 0.5;
+    private static final double ACROSS = 4;
 
     private static final double[] FAR = {7, 11, 16, 23, 32};
     private static final int DIRECTIONS = 16;
@@ -30,8 +31,23 @@ final class NotePlaces {
         this.things = things;
     }
 
+    /** A place, and whether words there lie across an edge or something worse. */
+    private record Choice(Vec2 shelf, boolean crowded) {}
+
+    /** Whether no place is left where words so wide cross nothing. */
+    boolean isCrowded(Vec2 point, double wide) {
+        return best(point, wide).crowded;
+    }
+
     /** Where the shelf of a note begins; its words run away from the point. The place is taken from then on. */
     Vec2 shelf(Vec2 point, double wide) {
+        Vec2 best = best(point, wide).shelf;
+        taken.add(words(point, best, wide));
+        leaders.add(line(point, best));
+        return best;
+    }
+
+    private Choice best(Vec2 point, double wide) {
         Vec2 best = point.plus(new Vec2(FAR[0], -FAR[0]));
         double least = Double.MAX_VALUE;
         for (double far : FAR) {
@@ -44,9 +60,7 @@ final class NotePlaces {
                 best = shelf;
             }
         }
-        taken.add(words(point, best, wide));
-        leaders.add(line(point, best));
-        return best;
+        return new Choice(best, least >= ACROSS);
     }
 
     private double cost(Vec2 point, Vec2 shelf, double wide) {
@@ -58,7 +72,7 @@ final class NotePlaces {
         Rectangle2D round = new Rectangle2D.Double(
                 words.getX() - AIR, words.getY() - AIR, words.getWidth() + 2 * AIR, words.getHeight() + 2 * AIR);
         for (Shape s : things) {
-            if (s.intersects(words)) cost += s.contains(words) ? 1 : 4;
+            if (s.intersects(words)) cost += s.contains(words) ? 1 : ACROSS;
             if (s.intersects(words) ? s.contains(words) && !s.contains(round) : s.intersects(round)) cost += TIGHT;
             if (!s.contains(point.x(), point.y())) cost += crossing(s, leader);
         }

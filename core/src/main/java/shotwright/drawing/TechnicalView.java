@@ -45,7 +45,7 @@ public final class TechnicalView {
 
     private record Size(Side side, int level, Vec2 a, Vec2 b, String text) {}
 
-    private record Note(Vec2 at, String text) {}
+    private record Note(Vec2 at, String text, String inShort) {}
 
     private record Balloon(String number, Vec2 at, String target) {}
 
@@ -193,7 +193,12 @@ public final class TechnicalView {
 
     /** A word with a leader to a point; it stands where it covers least of what is drawn. */
     public TechnicalView note(Vec2 at, String text) {
-        notes.add(new Note(at, text));
+        return note(at, text, text);
+    }
+
+    /** The same in fewer words where the whole finds no free place. */
+    public TechnicalView note(Vec2 at, String text, String inShort) {
+        notes.add(new Note(at, text, inShort));
         return this;
     }
 
@@ -269,8 +274,13 @@ public final class TechnicalView {
                 sheet, obstacles.stream().map(place::createTransformedShape).toList());
         for (Note n : notes) {
             Vec2 p = new Vec2(px + scale * n.at().x(), py - scale * n.at().y());
-            Dimensions.note(paper, p, places.shelf(p, Typeface.width(n.text(), Letter.LABEL) + 1), n.text());
+            String text = places.isCrowded(p, wide(n.text())) ? n.inShort() : n.text();
+            Dimensions.note(paper, p, places.shelf(p, wide(text)), text);
         }
+    }
+
+    private static double wide(String text) {
+        return Typeface.width(text, Letter.LABEL) + 1;
     }
 
     /** Upper left and lower right of the view on paper. */

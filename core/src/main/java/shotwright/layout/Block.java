@@ -12,6 +12,8 @@ package shotwright.layout;
  * @param sawAllowanceMm added to each sawn length for kerf and cleaning up
  * @param riseAMm how far cores of half A stand out of its parting face; its blank is that much thicker
  * @param riseBMm how far cores of half B stand out of its parting face
+ * @param soldAsA what the bar or plate of half A is called; empty when none on the rack is large enough
+ * @param soldAsB what the bar or plate of half B is called
  */
 public record Block(
         double widthMm,
@@ -22,7 +24,9 @@ public record Block(
         String stockB,
         double sawAllowanceMm,
         double riseAMm,
-        double riseBMm) {
+        double riseBMm,
+        String soldAsA,
+        String soldAsB) {
     /** A block without standing cores. */
     public Block(
             double widthMm,
@@ -32,7 +36,7 @@ public record Block(
             String stockA,
             String stockB,
             double sawAllowanceMm) {
-        this(widthMm, heightMm, thicknessAMm, thicknessBMm, stockA, stockB, sawAllowanceMm, 0, 0);
+        this(widthMm, heightMm, thicknessAMm, thicknessBMm, stockA, stockB, sawAllowanceMm, 0, 0, stockA, stockB);
     }
 
     public double volumeMm3() {

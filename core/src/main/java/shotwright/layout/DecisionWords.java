@@ -124,10 +124,13 @@ final class DecisionWords {
                 "gate size",
                 f("%.1f × %.2f mm, land %.1f mm", s.widthMm(), s.depthMm(), s.landMm()),
                 s.reason()
+                        + (s.largestWidthMm() > s.widthMm() + 0.02 || s.largestDepthMm() > s.depthMm() + 0.02
+                                ? f(
+                                        " Open it after short shots, up to %.1f × %.2f mm; metal does not grow back.",
+                                        s.largestWidthMm(), s.largestDepthMm())
+                                : " The wall allows no larger one.")
                         + f(
-                                " May grow to %.1f × %.2f mm (classical rule %.1f × %.2f mm).",
-                                s.largestWidthMm(),
-                                s.largestDepthMm(),
+                                " Classical rule: %.1f × %.2f mm.",
                                 EdgeGateSize.widthMm(n, basis.surfaceMm2()),
                                 EdgeGateSize.depthMm(n, plan.entrance.place().wallMm())),
                 "layout.gateWidthMm");

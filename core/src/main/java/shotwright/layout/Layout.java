@@ -70,7 +70,9 @@ public final class Layout {
                 b != null ? b.id() : "",
                 a != null ? a.sawMm() : 3,
                 plan.riseA,
-                plan.riseB);
+                plan.riseB,
+                a != null ? a.name() : "",
+                b != null ? b.name() : "");
     }
 
     private static List<StrengthCheck> strength(MoldPlan plan) {

@@ -13,6 +13,7 @@ import shotwright.layout.gate.GatePlace;
 import shotwright.layout.gate.GateSizing;
 import shotwright.layout.release.PinPlan;
 import shotwright.layout.runner.FeedPlan;
+import shotwright.measure.Digits;
 import shotwright.measure.Source;
 
 /** What has to be said about a layout, heaviest first. */
@@ -80,7 +81,7 @@ final class LayoutFindings {
                             in.melt().shearLimitPerS(),
                             "1/s",
                             Source.computed("apparent shear rate 6Q/(w·h²)"))
-                    .remedy("Fill slower, gate into a thicker wall, or widen the gate."));
+                    .remedy("Fill slower, or gate into a thicker wall."));
         for (FeedSegment piece : plan.feed) {
             if (piece.kind() != FeedSegment.Kind.RUNNER) continue;
             if (FeedPlan.footprint(piece)
@@ -211,8 +212,10 @@ final class LayoutFindings {
             boolean floor = c.name().startsWith("floor");
             String text = breaks
                     ? f(
-                            "The %s carries %.0f MPa of stress and the metal stands %.0f MPa.",
-                            c.name(), c.stressMpa(), c.stressLimitMpa())
+                            "The %s carries %s MPa of stress and the metal stands %.0f MPa.",
+                            c.name().contains(",") ? c.name() + "," : c.name(),
+                            Digits.figures(c.stressMpa(), 2),
+                            c.stressLimitMpa())
                     : f("The %s gives %.3f mm under pressure.", c.name(), c.deflectionMm());
             out.add((floor ? Finding.note("floor-gives", text) : Finding.watch("metal-gives", text))
                     .measured(

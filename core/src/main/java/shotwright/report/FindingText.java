@@ -42,6 +42,9 @@ final class FindingText {
         if (f.value() == null) return "";
         String has = "Has " + show.value(f.value(), f.unit());
         if (f.limit() == null) return has + (f.source() == null ? "." : " (" + f.source() + ").");
+        if (show.value(f.value(), f.unit()).equals(show.value(f.limit(), f.unit())))
+            return "At the limit of " + show.value(f.limit(), f.unit())
+                    + (f.source() == null ? "." : " (" + f.source() + ").");
         boolean none = f.limit() == 0 && f.unit().equals("mm²");
         return has
                 + (none ? ", should have none" : ", limit " + show.value(f.limit(), f.unit()))

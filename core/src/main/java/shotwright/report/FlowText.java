@@ -41,11 +41,13 @@ final class FlowText {
                 "first-order estimate: " + Numbers.time(c.coolingTimeS()) + " ("
                         + Numbers.time(c.coolingBandS().low()) + " to "
                         + Numbers.time(c.coolingBandS().high()) + "), cycle " + Numbers.time(c.cycleTimeS()));
+        String runs = show.temperature(c.moldSteadyC()), wanted = show.temperature(c.moldTargetC());
         rows.put(
                 "Mold runs at",
-                show.temperature(c.moldSteadyC()) + warmUp(c.warmUpShots()) + "; the resin wants "
-                        + show.temperature(c.moldTargetC())
-                        + (c.pauseS() > 0 ? "; pause " + Numbers.time(c.pauseS()) + " a shot to hold it there" : ""));
+                c.pauseS() > 0
+                        ? wanted + ", as the resin wants it, with a pause of " + Numbers.time(c.pauseS())
+                                + " a shot; without pauses it would reach " + runs
+                        : runs + warmUp(c.warmUpShots()) + "; the resin wants " + wanted);
         return rows;
     }
 

@@ -86,7 +86,7 @@ public final class JobPapers {
             state.update(outlines.getBytes(StandardCharsets.UTF_8));
             String customer = job.card().customer();
             String stock =
-                    half == Half.A ? layout.block().stockA() : layout.block().stockB();
+                    half == Half.A ? layout.block().soldAsA() : layout.block().soldAsB();
             HalfSheet.Title title = new HalfSheet.Title(
                     title(job),
                     customer == null ? "" : customer,

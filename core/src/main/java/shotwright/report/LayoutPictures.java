@@ -75,8 +75,9 @@ final class LayoutPictures {
     private void gateNote(LayoutDrawing d, Half half) {
         if (layout.gates().isEmpty()) return;
         Gate g = layout.gates().getFirst();
-        String size = "gate " + show.length(g.widthMm()) + " × " + show.length(g.depthMm());
-        d.note(flat(g.atMm()), g.half() == half ? size : size + ", in half " + g.half());
+        String size = show.length(g.widthMm()) + " × " + show.length(g.depthMm());
+        String whole = "gate " + size + (g.half() == half ? "" : ", in half " + g.half());
+        d.note(flat(g.atMm()), whole, size.replaceFirst(" (mm|in) ", " "));
     }
 
     private static void vent(LayoutDrawing d, Vent v, Region block) {

@@ -68,7 +68,7 @@ final class LayoutText {
                         + (Math.abs(s.from().widthMm() - s.to().widthMm()) > 0.05
                                 ? " to " + show.coarse(s.to().widthMm())
                                 : "")
-                        + ", " + show.coarse(s.lengthMm()) + " long")
+                        + " wide, " + show.coarse(s.lengthMm()) + " long")
                 .distinct()
                 .collect(Collectors.joining("; "));
         return (l.entry() == LayoutResult.NozzleEntry.BACK

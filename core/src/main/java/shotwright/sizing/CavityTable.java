@@ -5,6 +5,7 @@ import static shotwright.sizing.Figures.number;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import shotwright.measure.Digits;
 import shotwright.press.Press;
 import shotwright.resin.Resin;
 
@@ -104,7 +105,9 @@ final class CavityTable {
         if (r.verdict() == Verdict.NO) return CavityRow.refused(r.words());
         String tight = r.verdict() == Verdict.TIGHT ? " " + r.words() : "";
         if (chosen) return "Taken: " + price + ".";
-        String pays = even > 0 && r.cavitiesCount() > 1 ? " It pays from about " + rounded(even) + " parts." : "";
+        String pays = even > 0 && r.cavitiesCount() > 1
+                ? " It pays from about " + Digits.fixed(rounded(even), 0) + " parts."
+                : "";
         if (r.pricePerPart() < taken.pricePerPart())
             return (r.verdict() == Verdict.TIGHT
                             ? "Cheaper, " + price + ", but tight."

@@ -2,6 +2,7 @@ package shotwright.layout.gate;
 
 import java.util.Locale;
 import shotwright.layout.Melt;
+import shotwright.measure.Digits;
 import shotwright.resin.ChannelFlow;
 
 /**
@@ -158,11 +159,10 @@ public final class GateSizing {
         String how = shearOk && sealOk && dropOk ? "Smallest that passes: " : "Does not pass: ";
         return String.format(
                 Locale.ROOT,
-                "%ssheared at %.0f 1/s (limit %.0f)%s, frozen after %.2f s (at least %.2f s wanted)%s, takes %.1f MPa of %.0f MPa%s. Open it after"
-                        + " short shots; metal does not grow back.",
+                "%ssheared at %s 1/s (limit %s)%s, frozen after %.2f s (at least %.2f s wanted)%s, takes %.1f MPa of %.0f MPa%s.",
                 how,
-                shear,
-                melt.shearLimitPerS(),
+                Digits.figures(shear, 2),
+                Digits.figures(melt.shearLimitPerS(), 2),
                 shearOk ? "" : ": too fast",
                 seal,
                 hold,
