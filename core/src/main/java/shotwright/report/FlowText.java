@@ -41,14 +41,21 @@ final class FlowText {
                 "first-order estimate: " + Numbers.time(c.coolingTimeS()) + " ("
                         + Numbers.time(c.coolingBandS().low()) + " to "
                         + Numbers.time(c.coolingBandS().high()) + "), cycle " + Numbers.time(c.cycleTimeS()));
-        String runs = show.temperature(c.moldSteadyC()), wanted = show.temperature(c.moldTargetC());
-        rows.put(
-                "Mold runs at",
-                c.pauseS() > 0
-                        ? wanted + ", as the resin wants it, with a pause of " + Numbers.time(c.pauseS())
-                                + " a shot; without pauses it would reach " + runs
-                        : runs + warmUp(c.warmUpShots()) + "; the resin wants " + wanted);
+        rows.put("Mold runs at", moldRuns(c, show));
         return rows;
+    }
+
+    private static String moldRuns(CoolResult c, Numbers show) {
+        String alone = show.temperature(c.moldSteadyC()),
+                held = show.temperature(c.moldByShotC().getLast());
+        String wants = "the resin wants " + show.temperature(c.moldTargetC());
+        if (c.pauseS() > 0)
+            return held + " at the most, with a pause of " + Numbers.time(c.pauseS())
+                    + " a shot; without pauses it would reach " + alone + "; " + wants;
+        boolean heated = c.warmUpShots() == 0 && c.moldByShotC().getLast() > c.moldSteadyC() + 1;
+        return heated
+                ? held + " when heated; left alone it would settle at " + alone + "; " + wants
+                : alone + warmUp(c.warmUpShots()) + "; " + wants;
     }
 
     private static String warmUp(int shots) {
