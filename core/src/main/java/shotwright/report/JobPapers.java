@@ -1,7 +1,6 @@
 package shotwright.report;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -36,16 +35,12 @@ public final class JobPapers {
         halves(job, folder, progress.part(0, 0.1));
         exact(job, folder);
         faces(job, folder);
-        List<String> pictures = new ArrayList<>();
-        for (Map.Entry<String, WholeFile.Content> p :
-                Pictures.of(job, progress.part(0.1, 0.9)).entrySet()) {
-            folder.write(p.getKey(), p.getValue());
-            pictures.add(p.getKey());
-        }
+        Map<String, WholeFile.Content> pictures = Pictures.of(job, progress.part(0.1, 0.9));
+        pictures.entrySet().parallelStream().forEach(p -> folder.write(p.getKey(), p.getValue()));
         progress.at("writing the papers", 0.95);
         folder.writeText("job-card.json", CardFile.text(job.card()));
         folder.writeText("00-summary.json", SummaryJson.text(job));
-        folder.writeText("00-summary.md", SummaryPage.text(job, pictures));
+        folder.writeText("00-summary.md", SummaryPage.text(job, List.copyOf(pictures.keySet())));
         if (job.sheet() != null) folder.writeText("press-sheet.md", PressSheetPage.text(job.sheet(), job.inch()));
         else folder.remove("press-sheet.md");
     }

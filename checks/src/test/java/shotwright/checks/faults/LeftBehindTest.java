@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,22 +32,27 @@ class LeftBehindTest {
         PAPERS_BEGUN
     }
 
+    private static Path step = Path.of("");
+
     @TempDir
     Path folder = Path.of("");
 
-    private Path step = Path.of("");
     private Path job = Path.of("");
     private Path temporary = Path.of("");
 
     @BeforeEach
-    void makePart() throws IOException, ExactFailure {
-        assumeTrue(Files.isExecutable(KILL), "signals are sent with /bin/kill");
+    void makeFolders() throws IOException {
         job = folder.resolve("job");
         temporary = Files.createDirectory(folder.resolve("temporary"));
+    }
+
+    @BeforeAll
+    static void makePart(@TempDir Path forAll) throws ExactFailure {
+        assumeTrue(Files.isExecutable(KILL), "signals are sent with /bin/kill");
         try (WorkerEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
             assumeTrue(engine.whatIsMissing().isEmpty(), () -> engine.whatIsMissing()
                     .orElse(""));
-            step = Cup.write(engine, folder);
+            step = Cup.write(engine, forAll);
         }
     }
 
