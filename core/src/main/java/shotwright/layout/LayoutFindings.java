@@ -361,7 +361,7 @@ final class LayoutFindings {
         if (off > limit)
             out.add(Finding.watch(
                             "off-centre",
-                            f("The melt pushes %.0f mm beside the middle, so the mold opens on one side first.", off))
+                            f("The melt pushes %.1f mm beside the middle, so the mold opens on one side first.", off))
                     .measured(off, limit, "mm", Source.commonPractice("a tenth of the span"))
                     .remedy(
                             plan.lying()
