@@ -66,6 +66,13 @@ public final class ExactShapes implements AutoCloseable {
         return v;
     }
 
+    /** The same of several together. */
+    public double volumeMm3(List<Solid> solids) throws ExactFailure {
+        double sum = 0;
+        for (Solid s : solids) sum += volumeMm3(s);
+        return sum;
+    }
+
     /** The smallest box along the axes. */
     public Box3 box(Solid s) throws ExactFailure {
         double[] b = doubles("box", s.number());
@@ -304,7 +311,11 @@ public final class ExactShapes implements AutoCloseable {
     /** Gives solids back that are no longer needed. */
     public void release(List<Solid> solids) throws ExactFailure {
         call("release", (Object) numbers(solids));
-        solids.forEach(s -> kept.remove((Integer) s.number()));
+        for (Solid s : solids) {
+            kept.remove((Integer) s.number());
+            volumesMm3.remove(s);
+            checks.remove(s);
+        }
     }
 
     /** Gives the shapes back; the engine stays warm. */

@@ -50,7 +50,7 @@ final class FillCures {
             double step = k * Math.max(0.05, gate.stepMm());
             double width = Math.min(gate.largestWidthMm(), gate.widthMm() + step);
             double depth = Math.min(gate.largestDepthMm(), gate.depthMm() + step);
-            if (width < gate.widthMm() + 0.005 && depth < gate.depthMm() + 0.005) return;
+            if (!Gate.opens(gate.widthMm(), gate.depthMm(), width, depth)) return;
             if (fits(FillTry.of(in.melt(), timeS, 1).gate(width, depth))) {
                 ways.add(String.format(Locale.ROOT, "the gate opened to %.2f × %.2f mm", width, depth));
                 return;

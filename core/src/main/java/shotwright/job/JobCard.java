@@ -158,4 +158,28 @@ public record JobCard(
     public @Nullable Vec3 pullDirection() {
         return pull.isEmpty() ? null : new Vec3(pull.get(0), pull.get(1), pull.get(2)).unit();
     }
+
+    /** The same with what the program took where the card leaves it open; pull, press and number of cavities as taken. */
+    JobCard filledIn(Vec3 pullTaken, String resin, String pressTaken, int cavitiesTaken) {
+        return new JobCard(
+                card,
+                job,
+                customer,
+                unit,
+                mend,
+                body,
+                List.of(pullTaken.x(), pullTaken.y(), pullTaken.z()),
+                resins.isEmpty() ? List.of(resin) : resins,
+                pressTaken,
+                secondPress,
+                cavitiesTaken,
+                quantities,
+                material,
+                cutters,
+                layout,
+                addDraftDeg,
+                draftNeutral,
+                lengthsIn,
+                currency);
+    }
 }

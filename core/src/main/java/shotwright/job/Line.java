@@ -11,7 +11,6 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shotwright.brep.ExactEngine;
 import shotwright.cool.CoolResult;
@@ -41,11 +40,9 @@ import shotwright.review.remedy.DraftMaker;
 import shotwright.review.remedy.DraftRemedy;
 import shotwright.review.remedy.DraftWish;
 import shotwright.sheet.PressSheet;
-import shotwright.sizing.PressVerdict;
 import shotwright.sizing.Sizing;
 import shotwright.sizing.SizingInput;
 import shotwright.sizing.SizingResult;
-import shotwright.sizing.Verdict;
 
 /**
  * The line: ten stations in working order. Each station gets values of the ones before; none calls another. Results that took long are kept in
@@ -150,10 +147,10 @@ public final class Line {
                     .quantity(firstLot(card));
             SizingResult sizing = Sizing.size(asked);
             PriceBand price = firstPrice(review, sizing, card, prices.rates());
-            JobCard full = filledIn(card, review, sizing);
+            JobCard full = filledIn(review, sizing);
             if (!reaches(Station.LAYOUT)) return result(full, review, price, sizing, null, null, null, null);
 
-            Choice choice = new Choice(asked, prices, sizing);
+            PressChoice choice = new PressChoice(asked, prices, sizing);
             Laid laid = kept(
                     Station.LAYOUT,
                     Laid.class,
@@ -168,25 +165,20 @@ public final class Line {
                             decisions.press() == null ? shop.presses().all() : List.of()),
                     p -> laid(choice, (s, q) -> layout(review, s, flow, q), p));
             LayoutResult layout = laid.layout();
-            return afterLayout(review, asked, prices, flow, layout, choice.with(laid.press()));
+            return afterLayout(review, choice.with(laid.press()), flow, layout);
         }
 
-        private JobResult afterLayout(
-                ReviewResult review,
-                SizingInput asked,
-                Prices prices,
-                Flow flow,
-                LayoutResult layout,
-                SizingResult sizing) {
-            JobCard full = filledIn(decisions.card(), review, sizing);
+        private JobResult afterLayout(ReviewResult review, PressChoice choice, Flow flow, LayoutResult layout) {
+            SizingResult sizing = choice.sizing();
+            Prices prices = choice.prices();
+            JobCard full = filledIn(review, sizing);
             PriceBand price = firstPrice(review, sizing, decisions.card(), prices.rates());
             if (!reaches(Station.HALVES)) return result(full, review, price, sizing, layout, null, null, null);
 
             MoldResult mold = mold(review, layout);
             if (mold != null && part.exact() != null) exactMold = exactMold(review, layout, mold);
             if (!reaches(Station.FILL))
-                return result(
-                        full, review, price, known(asked, prices, sizing, layout, null), layout, mold, null, null);
+                return result(full, review, price, choice.known(layout, null), layout, mold, null, null);
 
             Flow.Answer flowed = kept(
                     Station.FILL,
@@ -195,11 +187,22 @@ public final class Line {
                     0.95,
                     List.of(decisions.resins(), sizing.press(), decisions.material()),
                     p -> flow.answer(review, sizing, layout, mold, p));
-            SizingResult settled = known(asked, prices, sizing, layout, flowed);
+            SizingResult settled = choice.known(layout, flowed);
             if (!reaches(Station.QUOTE)) return result(full, review, price, settled, layout, mold, flowed, null);
             progress.at("working out the price", 0.96);
             Papers papers = Papers.of(decisions, prices, part, settled, layout, flowed);
             return result(full, review, price, settled, layout, mold, flowed, papers);
+        }
+
+        /** The card with what the program chose where it was left open. */
+        private JobCard filledIn(ReviewResult review, SizingResult sizing) {
+            return decisions
+                    .card()
+                    .filledIn(
+                            review.pulled().pull(),
+                            sizing.resin().id(),
+                            sizing.press().id(),
+                            sizing.cavities());
         }
 
         private LayoutResult layout(ReviewResult review, SizingResult sizing, Flow flow, Progress progress) {
@@ -212,11 +215,12 @@ public final class Line {
          * The layout; once more for another press when the program chose the press itself, the real feed shows that it does not serve, and
          * another one does.
          */
-        private Laid laid(Choice choice, BiFunction<SizingResult, Progress, LayoutResult> work, Progress progress) {
+        private Laid laid(
+                PressChoice choice, BiFunction<SizingResult, Progress, LayoutResult> work, Progress progress) {
             LayoutResult layout = work.apply(choice.sizing(), progress);
             Press other = decisions.press() == null ? choice.better(layout) : null;
             if (other == null) return new Laid(choice.sizing().press().id(), layout);
-            return new Laid(other.id(), work.apply(choice.with(other.id()), progress));
+            return new Laid(other.id(), work.apply(choice.with(other.id()).sizing(), progress));
         }
 
         private @Nullable MoldResult mold(ReviewResult review, LayoutResult layout) {
@@ -319,43 +323,6 @@ public final class Line {
     /** A layout and the press it is for. */
     private record Laid(String press, LayoutResult layout) {}
 
-    /** The press the program takes when the card names none. */
-    private record Choice(SizingInput asked, Prices prices, SizingResult sizing) {
-        /** Sized for a press of the rack. */
-        SizingResult with(String press) {
-            if (sizing.press().id().equals(press)) return sizing;
-            Press other = sizing.presses().stream()
-                    .map(PressVerdict::press)
-                    .filter(p -> p.id().equals(press))
-                    .findFirst()
-                    .orElseThrow();
-            return Sizing.size(asked.decided(other, asked.secondPress(), asked.cavities()));
-        }
-
-        /** The smallest press that serves where the one taken does not, now that the feed is known; null to stay. */
-        @Nullable Press better(LayoutResult layout) {
-            SizingResult after = known(asked, prices, sizing, layout, null);
-            if (after.ours().verdict() != Verdict.NO) return null;
-            return Stream.of(Verdict.FITS, Verdict.TIGHT)
-                    .flatMap(v -> after.presses().stream().filter(p -> p.verdict() == v))
-                    .map(PressVerdict::press)
-                    .filter(p -> with(p.id()).verdict() != Verdict.NO)
-                    .findFirst()
-                    .orElse(null);
-        }
-    }
-
-    private static SizingResult known(
-            SizingInput asked, Prices prices, SizingResult first, LayoutResult layout, Flow.@Nullable Answer flow) {
-        return Sizing.size(asked.decided(first.press(), first.secondPress(), first.cavities())
-                .priced(prices.settled(first.cavities(), layout, flow))
-                .known(
-                        LayoutFeed.areaMm2(layout),
-                        layout.feedVolumeMm3(),
-                        flow == null ? null : flow.cool().cycleTimeS(),
-                        flow == null ? null : flow.fill().clampPeakKn()));
-    }
-
     private static PriceBand firstPrice(ReviewResult review, SizingResult sizing, JobCard card, Rates rates) {
         Vec3 size = review.pulled().mesh().box().size();
         return PriceBand.first(
@@ -371,30 +338,6 @@ public final class Line {
 
     private static int firstLot(JobCard card) {
         return card.quantities().stream().max(Integer::compare).orElse(SizingInput.USUAL_QUANTITY);
-    }
-
-    private static JobCard filledIn(JobCard c, ReviewResult review, SizingResult sizing) {
-        var d = review.pulled().pull();
-        return new JobCard(
-                c.card(),
-                c.job(),
-                c.customer(),
-                c.unit(),
-                c.mend(),
-                c.body(),
-                List.of(d.x(), d.y(), d.z()),
-                c.resins().isEmpty() ? List.of(sizing.resin().id()) : c.resins(),
-                sizing.press().id(),
-                c.secondPress(),
-                sizing.cavities(),
-                c.quantities(),
-                c.material(),
-                c.cutters(),
-                c.layout(),
-                c.addDraftDeg(),
-                c.draftNeutral(),
-                c.lengthsIn(),
-                c.currency());
     }
 
     private static byte[] bytes(Path file) {

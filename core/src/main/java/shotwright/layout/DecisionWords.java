@@ -124,7 +124,7 @@ final class DecisionWords {
                 "gate size",
                 f("%.1f × %.2f mm, land %.1f mm", s.widthMm(), s.depthMm(), s.landMm()),
                 s.reason()
-                        + (s.largestWidthMm() > s.widthMm() + 0.02 || s.largestDepthMm() > s.depthMm() + 0.02
+                        + (Gate.opens(s.widthMm(), s.depthMm(), s.largestWidthMm(), s.largestDepthMm())
                                 ? f(
                                         " Open it after short shots, up to %.1f × %.2f mm; metal does not grow back.",
                                         s.largestWidthMm(), s.largestDepthMm())

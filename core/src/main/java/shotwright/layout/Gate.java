@@ -36,6 +36,14 @@ public record Gate(
         double stepMm,
         double markMm,
         double trimS) {
+    /** The least a cutter can take off a gate. */
+    private static final double LEAST_CUT_MM = 0.02;
+
+    /** Whether a gate can be cut open from one size to another, largest or next. */
+    public static boolean opens(double widthMm, double depthMm, double toWidthMm, double toDepthMm) {
+        return toWidthMm > widthMm + LEAST_CUT_MM || toDepthMm > depthMm + LEAST_CUT_MM;
+    }
+
     /** Gate kinds of a two-plate mold without slides. */
     public enum Kind {
         EDGE,

@@ -3,6 +3,7 @@ package shotwright.mesh;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.function.DoubleUnaryOperator;
+import shotwright.progress.Parallel;
 
 /**
  * Grey morphology on heights over a grid: what a tool of a given shape, moved about without turning, can touch. Dilation is the height of

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import shotwright.geom.Box3;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
+import shotwright.progress.Parallel;
 
 /**
  * A mesh seen as columns along z: for each cell of a grid the pieces of solid that a vertical line through its middle passes, lowest first.

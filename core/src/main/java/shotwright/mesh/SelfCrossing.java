@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import shotwright.geom.Vec3;
+import shotwright.progress.Parallel;
 import shotwright.progress.Progress;
 
 /**

@@ -3,6 +3,7 @@ package shotwright.mesh;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import shotwright.geom.Vec3;
+import shotwright.progress.Parallel;
 import shotwright.progress.Progress;
 
 /**

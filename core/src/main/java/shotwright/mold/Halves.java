@@ -59,10 +59,9 @@ public final class Halves {
         Box3 block = block();
         requireRoom(block);
         Parting parting = part(block, progress.part(0.05, 0.3));
-        double step = PartingWords.stepMm(parting);
         TriMesh meeting = parting.complex().between(parting.b(), parting.a());
         Cutting cutting = new Cutting(parting);
-        cutting.cut(Tools.of(layout, step, parts.meshes()), progress.part(0.3, 0.9));
+        cutting.cut(Tools.of(layout, PartingWords.stepMm(parting), parts.meshes()), progress.part(0.3, 0.9));
         progress.at("checking the halves", 0.9);
         return result(block, parting, meeting, cutting);
     }
@@ -124,6 +123,7 @@ public final class Halves {
                 a,
                 b,
                 meeting,
+                PartingWords.stepMm(parting),
                 block.volume(),
                 partVolume,
                 cut,

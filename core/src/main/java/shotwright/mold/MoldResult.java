@@ -10,6 +10,7 @@ import shotwright.mesh.TriMesh;
  * @param a half A
  * @param b half B
  * @param parting where the halves meet, before feed, vents and holes are cut: an open mesh, normals out of half B
+ * @param stepMm how far the parting surface leaves its plane on the part
  * @param blockVolumeMm3 both halves' block before cutting
  * @param partVolumeMm3 all cavities, shrink included
  * @param cutVolumeMm3 feed, vents and holes
@@ -26,6 +27,7 @@ public record MoldResult(
         MoldHalf a,
         MoldHalf b,
         TriMesh parting,
+        double stepMm,
         double blockVolumeMm3,
         double partVolumeMm3,
         double cutVolumeMm3,

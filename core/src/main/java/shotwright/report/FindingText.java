@@ -19,36 +19,35 @@ final class FindingText {
 
     /** One finding as a Markdown list item. */
     static String item(int number, Finding f, Numbers show) {
-        StringBuilder s = new StringBuilder();
-        s.append(number)
-                .append(". **")
-                .append(f.severity().word())
-                .append("** ")
-                .append(f.text());
-        String measured = measured(f, show);
-        if (!measured.isEmpty()) s.append("  \n   ").append(measured);
-        if (f.atMm() != null)
-            s.append(measured.isEmpty() ? "  \n   At " : " At ")
-                    .append(show.place(f.atMm()))
-                    .append('.');
-        if (!f.remedy().isEmpty()) s.append("  \n   *Smallest change:* ").append(sentence(f.remedy()));
-        if (!f.sizeEffect().isEmpty()) s.append(' ').append(sentence(f.sizeEffect()));
-        if (!f.saves().isEmpty()) s.append(" *Saves:* ").append(sentence(f.saves()));
-        return show.sentence(s.append('\n').toString());
+        return number + ". **" + f.severity().word() + "** " + String.join("  \n   ", lines(f, show, "*")) + "\n";
+    }
+
+    /** What a finding says, where and what cures it; the words before a cure set between marks. */
+    static List<String> lines(Finding f, Numbers show, String mark) {
+        List<String> lines = new ArrayList<>(List.of(f.text()));
+        String measured = measured(f, show), at = f.atMm() == null ? "" : "At " + show.place(f.atMm()) + ".";
+        if (!measured.isEmpty() || !at.isEmpty()) lines.add((measured + " " + at).strip());
+        String cure = cure("Smallest change:", f.remedy(), mark)
+                + cure("", f.sizeEffect(), "")
+                + cure("Saves:", f.saves(), mark);
+        if (!cure.isEmpty()) lines.add(cure.strip());
+        lines.replaceAll(show::sentence);
+        return lines;
+    }
+
+    private static String cure(String name, String text, String mark) {
+        return text.isEmpty() ? "" : " " + (mark + name + mark + " " + sentence(text)).strip();
     }
 
     /** Has … asked …, with the source of the limit. */
     static String measured(Finding f, Numbers show) {
         if (f.value() == null) return "";
-        String has = "Has " + show.value(f.value(), f.unit());
-        if (f.limit() == null) return has + (f.source() == null ? "." : " (" + f.source() + ").");
-        if (show.value(f.value(), f.unit()).equals(show.value(f.limit(), f.unit())))
-            return "At the limit of " + show.value(f.limit(), f.unit())
-                    + (f.source() == null ? "." : " (" + f.source() + ").");
+        String value = show.value(f.value(), f.unit()), from = f.source() == null ? "." : " (" + f.source() + ").";
+        if (f.limit() == null) return "Has " + value + from;
+        String limit = show.value(f.limit(), f.unit());
+        if (value.equals(limit)) return "At the limit of " + limit + from;
         boolean none = f.limit() == 0 && f.unit().equals("mm²");
-        return has
-                + (none ? ", should have none" : ", limit " + show.value(f.limit(), f.unit()))
-                + (f.source() == null ? "." : " (" + f.source() + ").");
+        return "Has " + value + (none ? ", should have none" : ", limit " + limit) + from;
     }
 
     static long count(List<Finding> findings, Severity severity) {

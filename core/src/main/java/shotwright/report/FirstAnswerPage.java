@@ -184,17 +184,13 @@ public final class FirstAnswerPage {
         if (all.size() > MOST_FINDINGS) line("and " + (all.size() - MOST_FINDINGS) + " lighter ones, in the summary.");
     }
 
-    /** A finding without the marks of Markdown, wrapped. */
+    /** A finding in plain lines, wrapped. */
     private void plain(int number, Finding f) {
-        String pad = number + ". ";
-        for (String part :
-                FindingText.item(number, f, show).replace("*", "").strip().split("\n")) {
-            String text = part.strip();
-            page.append(wrap(
-                            pad,
-                            text.startsWith(pad) ? text.substring(pad.length()).replaceFirst(" ", ": ") : text))
-                    .append('\n');
+        String pad = number + ". ", before = f.severity().word() + ": ";
+        for (String text : FindingText.lines(f, show, "")) {
+            page.append(wrap(pad, before + text)).append('\n');
             pad = " ".repeat(pad.length());
+            before = "";
         }
     }
 

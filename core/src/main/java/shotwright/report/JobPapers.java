@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.zip.CRC32;
 import shotwright.drawing.Drawing;
 import shotwright.drawing.SvgFile;
@@ -19,6 +20,7 @@ import shotwright.mold.exact.ExactMold;
 import shotwright.mold.export.StlFile;
 import shotwright.mold.export.ThreeMfFile;
 import shotwright.mold.export.WholeFile;
+import shotwright.progress.Parallel;
 import shotwright.progress.Progress;
 import shotwright.report.half.FaceReader;
 import shotwright.report.half.HalfDxf;
@@ -36,11 +38,14 @@ public final class JobPapers {
         exact(job, folder);
         faces(job, folder);
         Map<String, WholeFile.Content> pictures = Pictures.of(job, progress.part(0.1, 0.9));
-        pictures.entrySet().parallelStream().forEach(p -> folder.write(p.getKey(), p.getValue()));
+        List<String> names = List.copyOf(pictures.keySet());
+        Parallel.run(
+                names.size(),
+                () -> i -> folder.write(names.get(i), Objects.requireNonNull(pictures.get(names.get(i)))));
         progress.at("writing the papers", 0.95);
         folder.writeText("job-card.json", CardFile.text(job.card()));
         folder.writeText("00-summary.json", SummaryJson.text(job));
-        folder.writeText("00-summary.md", SummaryPage.text(job, List.copyOf(pictures.keySet())));
+        folder.writeText("00-summary.md", SummaryPage.text(job, names));
         if (job.sheet() != null) folder.writeText("press-sheet.md", PressSheetPage.text(job.sheet(), job.inch()));
         else folder.remove("press-sheet.md");
     }

@@ -17,9 +17,6 @@ import shotwright.mold.exact.ExactMold;
 
 /** Says a layout and its halves in rows of words and numbers. */
 final class LayoutText {
-    /** What a cutter can still take off a gate. */
-    private static final double LEAST_CUT_MM = 0.02;
-
     private LayoutText() {}
 
     static Map<String, String> rows(LayoutResult l, Numbers show) {
@@ -52,9 +49,7 @@ final class LayoutText {
     }
 
     private static String opened(Gate g, Numbers show) {
-        boolean room =
-                g.largestWidthMm() > g.widthMm() + LEAST_CUT_MM || g.largestDepthMm() > g.depthMm() + LEAST_CUT_MM;
-        return room
+        return Gate.opens(g.widthMm(), g.depthMm(), g.largestWidthMm(), g.largestDepthMm())
                 ? "after short shots open it in steps of " + show.length(g.stepMm()) + " up to "
                         + show.length(g.largestWidthMm()) + " × " + show.length(g.largestDepthMm())
                 : "the wall allows no larger one";

@@ -62,9 +62,7 @@ final class MoldPictures {
         List<TriMesh> parts = layout.cavities().stream()
                 .map(c -> part.mesh().transform(c.place()))
                 .toList();
-        double stepMm = Math.max(
-                -mold.a().mesh().box().min().z(), mold.b().mesh().box().max().z());
-        List<ConvexTool> tools = Tools.of(layout, Math.max(0, stepMm), parts);
+        List<ConvexTool> tools = Tools.of(layout, mold.stepMm(), parts);
         return new MoldCut(halfA, halfB, parts, tools, new Plane(normal, normal.dot(gate.atMm())));
     }
 }

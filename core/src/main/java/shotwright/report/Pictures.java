@@ -12,6 +12,7 @@ import shotwright.job.JobResult;
 import shotwright.layout.LayoutResult;
 import shotwright.mold.MoldResult;
 import shotwright.mold.export.WholeFile;
+import shotwright.progress.Parallel;
 import shotwright.progress.Progress;
 import shotwright.review.ReviewResult;
 
@@ -39,14 +40,11 @@ public final class Pictures {
         progress.at("drawing", 0);
         Map<String, Draws> drawings = drawings(job);
         Map<String, WholeFile.Content> files = new LinkedHashMap<>();
-        double all = drawings.size();
-        drawings.forEach((name, d) -> {
-            double share = files.size() / all;
-            files.put("pictures/" + name + ".png", out -> {
-                progress.at("drawing", share);
-                out.write(PngFile.bytes(withMargin(PngFile.image(d.draw(), DPI, Ink.WHITE)), DPI));
-            });
-        });
+        Runnable drawn = Parallel.steps(progress, "drawing", drawings.size());
+        drawings.forEach((name, d) -> files.put("pictures/" + name + ".png", out -> {
+            out.write(PngFile.bytes(withMargin(PngFile.image(d.draw(), DPI, Ink.WHITE)), DPI));
+            drawn.run();
+        }));
         return files;
     }
 

@@ -72,20 +72,30 @@ function wire(path) {
   return make.Wire();
 }
 
-/** Flat faces sewn together: corners, then for each face its count of corners and their numbers. */
-function sewn(corners, faces) {
-  const sewing = new oc.BRepBuilderAPI_Sewing(1e-6, true, true, true, false);
+/** Flat faces that share their edges: corners, then for each face its count of corners and their numbers. */
+function flatFaces(corners, faces) {
+  const vertices = [], edges = new Map(), made = [];
+  const vertex = v => vertices[v] ??= new oc.BRepBuilderAPI_MakeVertex(point(corners, 3 * v)).Vertex();
+  const edge = (v, w) => {
+    const key = v < w ? `${v} ${w}` : `${w} ${v}`;
+    if (!edges.has(key)) edges.set(key, new oc.BRepBuilderAPI_MakeEdge(vertex(v), vertex(w)).Edge());
+    return edges.get(key);
+  };
   for (let i = 0; i < faces.length;) {
-    const n = faces[i++], path = [];
-    for (let k = 0; k < n; k++) {
-      const a = 3 * faces[i + k], b = 3 * faces[i + (k + 1) % n];
-      path.push(0, corners[a], corners[a + 1], corners[a + 2], corners[b], corners[b + 1], corners[b + 2]);
-    }
+    const n = faces[i++], make = new oc.BRepBuilderAPI_MakeWire();
+    for (let k = 0; k < n; k++) make.Add(edge(faces[i + k], faces[i + (k + 1) % n]));
     i += n;
-    sewing.Add(new oc.BRepBuilderAPI_MakeFace(wire(path), true).Face());
+    made.push(new oc.BRepBuilderAPI_MakeFace(make.Wire(), true).Face());
   }
+  return made;
+}
+
+/** Faces that touch as shells, turned alike. */
+function shells(faces) {
+  const sewing = new oc.BRepBuilderAPI_Sewing(1e-6, true, true, true, false);
+  for (const f of faces) sewing.Add(f);
   sewing.Perform(new oc.Message_ProgressRange());
-  return sewing.SewedShape();
+  return [...sub(sewing.SewedShape(), 'TopAbs_SHELL')];
 }
 
 /** The body inside a closed shell. */
@@ -270,9 +280,9 @@ const operations = {
   plate(path) {
     return [keep(new oc.BRepBuilderAPI_MakeFace(wire(path), true).Face())];
   },
-  /** Flat faces sewn into one solid. */
+  /** One solid of flat faces. */
   polyhedron(corners, faces) {
-    const shell = [...sub(sewn(corners, faces), 'TopAbs_SHELL')][0];
+    const shell = shells(flatFaces(corners, faces))[0];
     if (!shell) throw new Error('the faces do not close');
     return [solidOf(shell)];
   },
@@ -285,27 +295,14 @@ const operations = {
       else same.push({ face: f, count: 1 });
       known.set(h, same);
     }
-    const sewing = new oc.BRepBuilderAPI_Sewing(1e-6, true, true, true, false);
-    for (const same of known.values()) for (const k of same) if (k.count === 1) sewing.Add(k.face);
-    sewing.Perform(new oc.Message_ProgressRange());
-    return [new Int32Array([...sub(sewing.SewedShape(), 'TopAbs_SHELL')].map(solidOf))];
+    const outer = [...known.values()].flat().filter(k => k.count === 1).map(k => k.face);
+    return [new Int32Array(shells(outer).map(solidOf))];
   },
-  /** Flat faces that share their edges, not turned alike. */
+  /** An open sheet of flat faces, not turned alike. */
   sheet(corners, faces) {
-    const vertices = [], edges = new Map(), builder = new oc.TopoDS_Builder(), all = new oc.TopoDS_Compound();
-    const vertex = v => vertices[v] ??= new oc.BRepBuilderAPI_MakeVertex(point(corners, 3 * v)).Vertex();
-    const edge = (v, w) => {
-      const key = v < w ? `${v} ${w}` : `${w} ${v}`;
-      if (!edges.has(key)) edges.set(key, new oc.BRepBuilderAPI_MakeEdge(vertex(v), vertex(w)).Edge());
-      return edges.get(key);
-    };
+    const builder = new oc.TopoDS_Builder(), all = new oc.TopoDS_Compound();
     builder.MakeCompound(all);
-    for (let i = 0; i < faces.length;) {
-      const n = faces[i++], make = new oc.BRepBuilderAPI_MakeWire();
-      for (let k = 0; k < n; k++) make.Add(edge(faces[i + k], faces[i + (k + 1) % n]));
-      i += n;
-      builder.Add(all, new oc.BRepBuilderAPI_MakeFace(make.Wire(), true).Face());
-    }
+    for (const f of flatFaces(corners, faces)) builder.Add(all, f);
     return [keep(all)];
   },
   /** Neighbouring faces on one surface made one. */

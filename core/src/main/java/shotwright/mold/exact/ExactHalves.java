@@ -99,10 +99,7 @@ public final class ExactHalves {
         List<Solid> metal = x.cut(List.of(x.block(block())), parts);
         double most = MOST_OTHER * pulled.part().mass().volumeMm3();
         Pieces pieces = Pieces.of(x, metal, meshes(pulled), block(), mesh, most);
-        Box3 parting = mesh.parting().box();
-        double stepMm = Math.max(-parting.min().z(), parting.max().z());
-        List<ConvexTool> tools = Tools.of(layout, stepMm, meshes(pulled));
-        return finished(partStep, parts, pieces, tools);
+        return finished(partStep, parts, pieces, Tools.of(layout, mesh.stepMm(), meshes(pulled)));
     }
 
     private List<TriMesh> meshes(PulledPart pulled) {
@@ -147,7 +144,7 @@ public final class ExactHalves {
 
     private ExactMold finished(byte[] partStep, List<Solid> parts, Pieces pieces, List<ConvexTool> tools)
             throws ExactFailure {
-        double before = pieces.volumeMm3(x), partsMm3 = Pieces.volumeMm3(x, parts);
+        double before = pieces.volumeMm3(x), partsMm3 = x.volumeMm3(parts);
         double blockMm3 = block().volume(), balance = Math.abs(before + partsMm3 - blockMm3) / blockMm3;
         ExactHalf halfA = half(Half.A, pieces.a(), tools), halfB = half(Half.B, pieces.b(), tools);
         double cut = before - halfA.volumeMm3() - halfB.volumeMm3();
@@ -160,18 +157,12 @@ public final class ExactHalves {
         ExactTools exact = new ExactTools(x);
         List<Solid> solids = new ArrayList<>();
         double flats = 0;
-        Iterator<CutOut> made = mesh.cutOuts().iterator();
-        CutOut inMesh = made.hasNext() ? made.next() : null;
-        for (ConvexTool t : tools) {
-            // in the order of the tools; one that could not be cut is not among them
-            double taken = 0;
-            if (inMesh != null && inMesh.name().equals(t.name())) {
-                taken = inMesh.measuredMm3();
-                inMesh = made.hasNext() ? made.next() : null;
-            }
+        double[] taken = takenMm3(tools);
+        for (int i = 0; i < taken.length; i++) {
+            ConvexTool t = tools.get(i);
             if (t.half() != half) continue;
             solids.add(exact.of(t));
-            if (t.shape() instanceof RoundShape r) flats += taken * r.overFlatsMm3() / r.volumeMm3();
+            if (t.shape() instanceof RoundShape r) flats += taken[i] * r.overFlatsMm3() / r.volumeMm3();
         }
         MoldHalf same = half == Half.A ? mesh.a() : mesh.b();
         double expected = same.volumeMm3() - flats, near = FROM_MESH * mesh.partVolumeMm3();
@@ -179,6 +170,19 @@ public final class ExactHalves {
         String name = "half " + half + (same.canOpen() ? "" : ", CANNOT OPEN");
         double volume = x.volumeMm3(cut);
         return new ExactHalf(half, x.check(cut), volume, volume - expected, x.writeStep(name, List.of(cut)));
+    }
+
+    /** What each tool took out of the mesh halves. Their cut-outs stand in the order of the tools; one that could not be cut is not among them. */
+    private double[] takenMm3(List<ConvexTool> tools) {
+        double[] taken = new double[tools.size()];
+        Iterator<CutOut> made = mesh.cutOuts().iterator();
+        CutOut next = made.hasNext() ? made.next() : null;
+        for (int i = 0; i < taken.length && next != null; i++) {
+            if (!next.name().equals(tools.get(i).name())) continue;
+            taken[i] = next.measuredMm3();
+            next = made.hasNext() ? made.next() : null;
+        }
+        return taken;
     }
 
     /** Something to ask of a solid. */

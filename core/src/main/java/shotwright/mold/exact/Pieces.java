@@ -65,7 +65,7 @@ record Pieces(List<Solid> a, List<Solid> b) {
     private static @Nullable Pieces atOnce(
             ExactShapes x, List<Solid> pieces, List<Solid> sheets, Labels labels, double mostOtherMm3)
             throws ExactFailure {
-        double whole = volumeMm3(x, pieces);
+        double whole = x.volumeMm3(pieces);
         for (double same : SAME_MM) {
             List<Solid> finer = split(x, pieces, sheets, same);
             Pieces made = isWhole(x, finer, whole) ? sorted(x, finer, labels, mostOtherMm3) : null;
@@ -90,7 +90,7 @@ record Pieces(List<Solid> a, List<Solid> b) {
     /** The solids parted by the tools into as many pieces as can be had, since a cut that fails leaves fewer; null when none is sound. */
     private static @Nullable List<Solid> parted(ExactShapes x, List<Solid> solids, List<Solid> tools, int enough)
             throws ExactFailure {
-        double whole = volumeMm3(x, solids);
+        double whole = x.volumeMm3(solids);
         List<Solid> best = null;
         for (double same : SAME_MM) {
             List<Solid> pieces = split(x, solids, tools, same);
@@ -101,7 +101,7 @@ record Pieces(List<Solid> a, List<Solid> b) {
     }
 
     private static boolean isWhole(ExactShapes x, List<Solid> pieces, double wholeMm3) throws ExactFailure {
-        return areSound(x, pieces) && Math.abs(volumeMm3(x, pieces) / wholeMm3 - 1) <= LOST;
+        return areSound(x, pieces) && Math.abs(x.volumeMm3(pieces) / wholeMm3 - 1) <= LOST;
     }
 
     /** Nothing where the engine refuses. */
@@ -137,13 +137,7 @@ record Pieces(List<Solid> a, List<Solid> b) {
 
     /** All metal. */
     double volumeMm3(ExactShapes x) throws ExactFailure {
-        return volumeMm3(x, a) + volumeMm3(x, b);
-    }
-
-    static double volumeMm3(ExactShapes x, List<Solid> solids) throws ExactFailure {
-        double sum = 0;
-        for (Solid s : solids) sum += x.volumeMm3(s);
-        return sum;
+        return x.volumeMm3(a) + x.volumeMm3(b);
     }
 
     private static List<Solid> sheets(ExactShapes x, TriMesh parting, List<Double> levels, Inside plastic, Box3 block)

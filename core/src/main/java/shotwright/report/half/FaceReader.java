@@ -161,7 +161,7 @@ public final class FaceReader {
 
     private List<HalfFace.Cut> cuts() {
         Set<String> cut = mold.cutOuts().stream().map(CutOut::name).collect(Collectors.toSet());
-        List<ConvexTool> own = Tools.of(layout, 0, parts).stream()
+        List<ConvexTool> own = Tools.of(layout, mold.stepMm(), parts).stream()
                 .filter(t -> t.half() == half && cut.contains(t.name()))
                 .toList();
         List<HalfFace.Cut> out = new ArrayList<>();

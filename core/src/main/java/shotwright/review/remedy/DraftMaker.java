@@ -249,8 +249,8 @@ public final class DraftMaker {
         if (back.size() != 1 || !x.check(back.getFirst()).isOneClosedSolid())
             throw new ExactFailure(ExactFailure.Why.REFUSED, "The leaned part is not sound when it is read back.");
         Solid read = back.getFirst();
-        double volume = x.measure(read).volumeMm3();
-        if (Math.abs(volume / x.measure(whole).volumeMm3() - 1) > SAME_VOLUME)
+        double volume = x.volumeMm3(read);
+        if (Math.abs(volume / x.volumeMm3(whole) - 1) > SAME_VOLUME)
             throw new ExactFailure(ExactFailure.Why.REFUSED, "The leaned part changes when it is read back.");
         Reread reread = new Reread(x, read);
         List<LeanedWall> walls = new ArrayList<>();

@@ -68,7 +68,7 @@ final class Leaning {
 
     private static State read(ExactShapes x, byte[] step, int number) throws ExactFailure {
         Solid solid = x.readStep(step).solids().get(number);
-        return new State(solid, x.faces(solid), x.measure(solid).volumeMm3());
+        return new State(solid, x.faces(solid), x.volumeMm3(solid));
     }
 
     /** The same part, to be leaned on from here in another way. */
@@ -146,7 +146,7 @@ final class Leaning {
         State s = read(x, step, number);
         for (List<LeanedFace> asked : done) {
             Solid next = x.draft(s.solid, asked).solid();
-            s = new State(next, x.faces(next), x.measure(next).volumeMm3());
+            s = new State(next, x.faces(next), x.volumeMm3(next));
         }
         state = s;
     }

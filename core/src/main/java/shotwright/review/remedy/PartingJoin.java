@@ -32,13 +32,11 @@ final class PartingJoin {
             List<Solid> pieces = new ArrayList<>(x.common(List.of(above.solid()), List.of(beyond(foot, far, pull))));
             int upper = pieces.size();
             pieces.addAll(x.common(List.of(below.solid()), List.of(beyond(foot, far, pull.negate()))));
-            double sum = 0;
-            for (Solid s : pieces) sum += x.measure(s).volumeMm3();
+            double sum = x.volumeMm3(pieces);
             List<Solid> one = x.fuse(pieces.subList(0, upper), pieces.subList(upper, pieces.size()));
             if (one.size() != 1) return Optional.empty();
             Solid whole = x.tidy(one.getFirst());
-            boolean sound = x.check(whole).isOneClosedSolid()
-                    && Math.abs(x.measure(whole).volumeMm3() / sum - 1) < SAME_VOLUME;
+            boolean sound = x.check(whole).isOneClosedSolid() && Math.abs(x.volumeMm3(whole) / sum - 1) < SAME_VOLUME;
             return sound ? Optional.of(whole) : Optional.empty();
         } catch (ExactFailure e) {
             if (e.why() == ExactFailure.Why.REFUSED) return Optional.empty();

@@ -1,4 +1,4 @@
-package shotwright.mesh;
+package shotwright.progress;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,17 +8,16 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
-import shotwright.progress.Progress;
 
 /** Numbered pieces of work on all processors; whatever one of them throws ends the whole. */
-final class Parallel {
+public final class Parallel {
     private Parallel() {}
 
     /**
      * Runs the pieces {@code 0 … count − 1}. Each thread makes itself one worker, with whatever it needs for itself, and takes piece after
      * piece; a result that depends only on the piece number therefore does not depend on the number of processors.
      */
-    static void run(int count, Supplier<IntConsumer> worker) {
+    public static void run(int count, Supplier<IntConsumer> worker) {
         int threads = Math.clamp(Runtime.getRuntime().availableProcessors(), 1, Math.max(1, count));
         AtomicInteger next = new AtomicInteger();
         Runnable take = () -> {
@@ -53,7 +52,7 @@ final class Parallel {
     }
 
     /** Tells after each of so many pieces, from whichever thread, how many are done. */
-    static Runnable steps(Progress progress, String doing, int count) {
+    public static Runnable steps(Progress progress, String doing, int count) {
         AtomicInteger done = new AtomicInteger();
         return () -> progress.at(doing, done.incrementAndGet() / (double) count);
     }
