@@ -3,7 +3,8 @@
  *
  * <p>What comes in: one rack file per cutter.
  *
- * <p>What goes out: {@link shotwright.cutter.Cutter} with the outline of its cutting end.
+ * <p>What goes out: {@link shotwright.cutter.Cutter}, the outline of its cutting end as a {@link shotwright.cutter.CutterProfile}, and the
+ * whole stack from tip to holder as a {@link shotwright.cutter.MountedCutter}.
  *
  * <p>Whose formulas: plain geometry of the revolved outline.
  */
