@@ -48,6 +48,16 @@ public final class Units {
         return in2 * MM2_PER_IN2;
     }
 
+    /** Feet to metres. */
+    public static double ftToM(double ft) {
+        return 12 * MM_PER_IN * ft / 1000;
+    }
+
+    /** Mechanical horsepower (550 ft·lbf/s) for one cubic inch a minute to joules for one cubic millimetre. */
+    public static double hpPerIn3PerMinToJPerMm3(double hpPerIn3PerMin) {
+        return hpPerIn3PerMin * 550 * ftToM(N_PER_LBF) * 60 / (MM2_PER_IN2 * MM_PER_IN);
+    }
+
     /** Kilonewtons to short tons-force. */
     public static double knToShortTons(double kn) {
         return kn / KN_PER_SHORT_TON;

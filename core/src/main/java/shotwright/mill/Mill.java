@@ -1,7 +1,9 @@
 package shotwright.mill;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import shotwright.measure.Quantity;
+import shotwright.measure.QuantityRange;
 import shotwright.rack.Rack;
 
 /**
@@ -27,6 +29,7 @@ import shotwright.rack.Rack;
  * @param viseJawMm width of the jaws
  * @param repeatMm repeatability
  * @param ratePerH neutral money per hour
+ * @param frame what its frame and spindle hold; null when nothing is known of it
  * @param notes what to know
  * @param cautions what can hurt
  */
@@ -51,9 +54,19 @@ public record Mill(
         Quantity viseJawMm,
         Quantity repeatMm,
         Quantity ratePerH,
+        @Nullable Frame frame,
         List<String> notes,
         List<String> cautions)
         implements Rack.Entry {
+    /**
+     * How stiff it is.
+     *
+     * @param depthShare share of the usual depth of cut it takes
+     * @param feedShare share of the usual chip load it takes
+     * @param complianceUmPerN how far spindle and collet give way under a side force at the holder's nose
+     */
+    public record Frame(Quantity depthShare, Quantity feedShare, QuantityRange complianceUmPerN) {}
+
     public Mill {
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);

@@ -52,7 +52,14 @@ final class RackUnits {
             {"GPs", "g"},
             {"Rpm", "1/min"},
             {"MmPerMin", "mm/min"},
-            {"MmPerS2", "mm/s²"}
+            {"MmPerS2", "mm/s²"},
+            {"NPerMm2", "N/mm²"},
+            {"NPerMm", "N/mm"},
+            {"JPerMm3", "J/mm³"},
+            {"MPerMin", "m/min"},
+            {"UmPerN", "µm/N"},
+            {"Exponent", "1"},
+            {"Hb", "HB"}
         };
         for (String[] row : rows) OF_ENDING.put(row[0], row[1]);
     }
@@ -67,7 +74,9 @@ final class RackUnits {
             "°F", new Other("°C", f -> (f - 32) * 5 / 9),
             "lbf", new Other("N", lbf -> lbf * Units.N_PER_LBF),
             "in²", new Other("mm²", Units::in2ToMm2),
-            "in/min", new Other("mm/min", Units::inToMm));
+            "in/min", new Other("mm/min", Units::inToMm),
+            "ft/min", new Other("m/min", Units::ftToM),
+            "hp/(in³/min)", new Other("J/mm³", Units::hpPerIn3PerMinToJPerMm3));
 
     private RackUnits() {}
 

@@ -91,9 +91,17 @@ public final class RackPage {
                             .append("   (")
                             .append(q.source())
                             .append(")\n");
-                case List<?> l ->
-                    l.forEach(x -> s.append(FirstAnswerPage.wrap(label, String.valueOf(x)))
-                            .append('\n'));
+                case List<?> l -> {
+                    for (Object x : l) {
+                        if (x instanceof Record r) {
+                            s.append(label.stripTrailing()).append('\n');
+                            rows(s, r, indent + "  ");
+                        } else {
+                            s.append(FirstAnswerPage.wrap(label, String.valueOf(x)))
+                                    .append('\n');
+                        }
+                    }
+                }
                 case Record r -> {
                     s.append(label.stripTrailing()).append('\n');
                     rows(s, r, indent + "  ");

@@ -76,13 +76,4 @@ public final class DraftRule {
         if (!(raUm > 0)) throw new IllegalArgumentException("raUm: " + raUm + " is not above zero");
         return 20 * Math.log10(10 * raUm);
     }
-
-    /**
-     * Peaks a ball end leaves between two passes: h = r − √(r² − (s/2)²). Across the draw they act like a texture of that depth.
-     */
-    public static double scallopMm(double ballRadiusMm, double stepoverMm) {
-        if (!(stepoverMm >= 0 && stepoverMm <= 2 * ballRadiusMm))
-            throw new IllegalArgumentException("stepoverMm: " + stepoverMm + " with ball radius " + ballRadiusMm);
-        return ballRadiusMm - Math.sqrt(ballRadiusMm * ballRadiusMm - stepoverMm * stepoverMm / 4);
-    }
 }

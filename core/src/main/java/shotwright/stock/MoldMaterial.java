@@ -21,6 +21,7 @@ import shotwright.rack.Rack;
  * @param hotShare share of the strength left at 150 °C
  * @param life what to expect of it, in words
  * @param cutting how it mills, in words
+ * @param machinability how it mills, in numbers
  */
 public record MoldMaterial(
         String id,
@@ -36,5 +37,6 @@ public record MoldMaterial(
         QuantityRange shortRunAllowableMpa,
         Quantity hotShare,
         String life,
-        String cutting)
+        String cutting,
+        Machinability machinability)
         implements Rack.Entry {}

@@ -67,17 +67,6 @@ class PartRulesTest {
         Check.absolute("without fillet", 2.18, JunctionCircle.diameterMm(2, 1.2, 0), 1e-9, "mm", EXACT);
     }
 
-    @Published(
-            id = {"C05", "C06"},
-            source = "MILLF",
-            where = "printed examples of scallop height",
-            mark = PUBLISHED)
-    void scallop() {
-        Check.absolute("ball Ø6, step 0.5", 0.0104, DraftRule.scallopMm(3, 0.5), 5e-5, "mm", PRINTED);
-        Check.absolute("ball Ø10, step 0.5", 0.0063, DraftRule.scallopMm(5, 0.5), 5e-5, "mm", PRINTED);
-        Check.absolute("ball Ø6, step 0.346", 0.005, DraftRule.scallopMm(3, 0.346), 5e-5, "mm", PRINTED);
-    }
-
     @Published(id = "C11", source = "B18", where = "hardened ground dowels, standard series", mark = PUBLISHED)
     void inchDowels() {
         String[] id = {"dowel-1-8in", "dowel-3-16in", "dowel-1-4in"};
