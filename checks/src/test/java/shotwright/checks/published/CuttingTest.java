@@ -174,11 +174,11 @@ class CuttingTest {
     void chipLoads() {
         double[] in = {1 / 8.0, 3 / 16.0, 1 / 4.0, 3 / 8.0, 1 / 2.0}, chip = {.001, .002, .002, .003, .004};
         for (int i = 0; i < in.length; i++)
-            Check.relative(
+            Check.absolute(
                     "Ø" + in[i] + " in",
                     chip[i],
                     Units.mmToIn(TABLE.chipMm(Units.inToMm(in[i]), Cutter.Material.CARBIDE)),
-                    0.25,
+                    0.00051,
                     "in",
                     "table prints whole thousandths");
         Check.absolute(
