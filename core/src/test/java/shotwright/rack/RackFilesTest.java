@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import shotwright.cutter.Cutter;
 import shotwright.cutter.CutterRack;
+import shotwright.machining.gcode.DialectRack;
 import shotwright.measure.Quantity;
 import shotwright.measure.QuantityRange;
 import shotwright.measure.Source;
@@ -38,6 +39,7 @@ class RackFilesTest {
                 PressRack.standard(),
                 CutterRack.standard(),
                 MillRack.standard(),
+                DialectRack.standard(),
                 StockRack.standard(),
                 StockRack.materials(),
                 StockRack.dowels(),

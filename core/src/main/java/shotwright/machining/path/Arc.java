@@ -25,6 +25,9 @@ public record Arc(Vec3 from, Vec3 to, Vec2 centre, boolean counterClockwise, dou
     /** The same as a share of the radius, for large arcs. */
     private static final double UNEQUAL_SHARE = 0.001;
 
+    /** However large the arc, this much is too much: a hundred times the limit. */
+    private static final double ALWAYS_UNEQUAL_MM = 100 * UNEQUAL_MM;
+
     public Arc {
         Move.check("from", from);
         Move.check("to", to);
@@ -33,7 +36,8 @@ public record Arc(Vec3 from, Vec3 to, Vec2 centre, boolean counterClockwise, dou
         double startMm = from.xy().distance(centre), endMm = to.xy().distance(centre);
         if (!(startMm > 0) || !(endMm > 0)) throw new IllegalArgumentException("centre: the arc has no radius");
         double apartMm = Math.abs(endMm - startMm);
-        if (apartMm > Math.max(UNEQUAL_MM, UNEQUAL_SHARE * Math.max(startMm, endMm)))
+        double shareMm = UNEQUAL_SHARE * Math.max(startMm, endMm);
+        if (apartMm > Math.min(Math.max(UNEQUAL_MM, shareMm), ALWAYS_UNEQUAL_MM))
             throw new IllegalArgumentException("centre: " + centre + " is " + startMm + " mm from the start and "
                     + endMm + " mm from the end; both distances must be the radius");
     }
