@@ -1,6 +1,9 @@
 package shotwright.machining.proof;
 
+import shotwright.cutter.CutterProfile;
 import shotwright.geom.Vec3;
+import shotwright.machining.contact.DropCutter;
+import shotwright.machining.contact.TriangleTree;
 import shotwright.mesh.Bvh;
 import shotwright.mesh.Grid;
 import shotwright.mesh.HeightMap;
@@ -10,10 +13,17 @@ import shotwright.mesh.TriMesh;
 public final class Half {
     private final TriMesh mesh;
     private final Bvh tree;
+    private final TriangleTree facets;
 
     public Half(TriMesh mesh) {
         this.mesh = mesh;
         tree = Bvh.of(mesh);
+        facets = TriangleTree.of(mesh);
+    }
+
+    /** Where a cutter let down on the half comes to rest. */
+    DropCutter under(CutterProfile profile) {
+        return new DropCutter(facets, profile);
     }
 
     public TriMesh mesh() {

@@ -14,7 +14,6 @@ import shotwright.mill.Mill;
  * @param program the program, as read back from its file
  * @param cutters the cutter of each tool number as it stands in the spindle
  * @param half the half it should leave; null to look for contact only
- * @param exact where cutters come to rest on the half without a grid; null to rely on heights alone
  * @param keepOuts jaws, clamps
  * @param holes holes held against their circles
  * @param levels flat places held against their height
@@ -26,7 +25,6 @@ public record ProofTask(
         Program program,
         Map<Integer, MountedCutter> cutters,
         @Nullable Half half,
-        @Nullable ExactDrop exact,
         List<KeepOut> keepOuts,
         List<Hole> holes,
         List<Level> levels,
@@ -47,33 +45,32 @@ public record ProofTask(
 
     /** A program against its stock alone. */
     public static ProofTask of(Program program, Map<Integer, MountedCutter> cutters) {
-        return new ProofTask(
-                program, cutters, null, null, List.of(), List.of(), List.of(), null, Map.of(), Limits.USUAL);
+        return new ProofTask(program, cutters, null, List.of(), List.of(), List.of(), null, Map.of(), Limits.USUAL);
     }
 
-    /** The same held against a half, by heights and, where given, exactly. */
-    public ProofTask against(Half finished, @Nullable ExactDrop drop) {
-        return new ProofTask(program, cutters, finished, drop, keepOuts, holes, levels, mill, engagementDeg, limits);
+    /** The same held against a half. */
+    public ProofTask against(Half finished) {
+        return new ProofTask(program, cutters, finished, keepOuts, holes, levels, mill, engagementDeg, limits);
     }
 
     /** The same with things that must not be touched. */
     public ProofTask around(List<KeepOut> boxes) {
-        return new ProofTask(program, cutters, half, exact, boxes, holes, levels, mill, engagementDeg, limits);
+        return new ProofTask(program, cutters, half, boxes, holes, levels, mill, engagementDeg, limits);
     }
 
     /** The same with places held against their own numbers. */
     public ProofTask with(List<Hole> circles, List<Level> flats) {
-        return new ProofTask(program, cutters, half, exact, keepOuts, circles, flats, mill, engagementDeg, limits);
+        return new ProofTask(program, cutters, half, keepOuts, circles, flats, mill, engagementDeg, limits);
     }
 
     /** The same on a mill. */
     public ProofTask on(Mill machine) {
-        return new ProofTask(program, cutters, half, exact, keepOuts, holes, levels, machine, engagementDeg, limits);
+        return new ProofTask(program, cutters, half, keepOuts, holes, levels, machine, engagementDeg, limits);
     }
 
     /** The same with the engagement each operation means to keep to. */
     public ProofTask engaged(Map<Integer, Double> plannedDeg) {
-        return new ProofTask(program, cutters, half, exact, keepOuts, holes, levels, mill, plannedDeg, limits);
+        return new ProofTask(program, cutters, half, keepOuts, holes, levels, mill, plannedDeg, limits);
     }
 
     MountedCutter cutter(Operation o) {

@@ -64,10 +64,7 @@ public final class Proveout {
             HalfComparison comparison = new HalfComparison(removal.stock(), half, task);
             leftover = comparison.compare(progress.part(EXACT, 1));
             gouges(comparison, faults);
-        }
-        ExactDrop exact = task.exact();
-        if (exact != null) {
-            ExactCheck check = new ExactCheck(task, exact);
+            ExactCheck check = new ExactCheck(task, half);
             for (int o = 0; o < operations.size(); o++)
                 faults.addAll(check.check(o, operations.get(o), share(progress, o, operations.size(), HEIGHTS, EXACT)));
         }

@@ -4,19 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import shotwright.cutter.CutterProfile;
 import shotwright.geom.Vec3;
+import shotwright.machining.contact.DropCutter;
 
 /** One cutter in smaller and smaller sizes, to see how much too wide it is for a place. Made as they are asked for; for one thread. */
 final class SmallerCutters {
     private static final double FIRST_MM = 0.004;
     private static final double FACTOR = 1.5;
 
-    private final ExactDrop exact;
+    private final Half half;
     private final CutterProfile profile;
     private final double mostMm;
-    private final List<ExactDrop.TipHeight> tips = new ArrayList<>();
+    private final List<DropCutter> tips = new ArrayList<>();
+    private final DropCutter.Cursor cursor = new DropCutter.Cursor();
 
-    SmallerCutters(ExactDrop exact, CutterProfile profile, double mostMm) {
-        this.exact = exact;
+    SmallerCutters(Half half, CutterProfile profile, double mostMm) {
+        this.half = half;
         this.profile = profile;
         this.mostMm = mostMm;
     }
@@ -30,7 +32,7 @@ final class SmallerCutters {
         for (int k = 0; ; k++) {
             double byMm = FIRST_MM * Math.pow(FACTOR, k);
             if (byMm >= mostMm) return mostMm;
-            double low = tip(k).tipMm(place.x(), place.y()) - place.z();
+            double low = tip(k).tipMm(place.x(), place.y(), cursor) - place.z();
             if (low <= 0) {
                 if (Double.isNaN(beforeLow)) return byMm;
                 double perMm = (firstLow - beforeLow) / (beforeMm - firstMm);
@@ -44,9 +46,9 @@ final class SmallerCutters {
         }
     }
 
-    private ExactDrop.TipHeight tip(int k) {
+    private DropCutter tip(int k) {
         while (tips.size() <= k) {
-            tips.add(exact.under(profile.widenedMm(-FIRST_MM * Math.pow(FACTOR, tips.size()))));
+            tips.add(half.under(profile.widenedMm(-FIRST_MM * Math.pow(FACTOR, tips.size()))));
         }
         return tips.get(k);
     }

@@ -36,7 +36,7 @@ class PlantedFaultsTest {
 
     private static ProofTask task(String text, Map<Integer, MountedCutter> cutters, TriMesh half) {
         return ProofTask.of(read(text).program(), cutters)
-                .against(new Half(half), null)
+                .against(new Half(half))
                 .around(SmallHalf.jaws())
                 .with(SmallHalf.holes(), SmallHalf.levels())
                 .on(MillRack.standard().byId("bench-router-300"));

@@ -104,19 +104,11 @@ final class LineRun {
 
     /** An exact-solid engine takes a while to start; it does so while the rack is read. */
     private static JobResult watched(Path part, Work work) {
-        TerminalProgress progress = TerminalProgress.onStandardError();
-        Thread onStop = Stopping.asks(progress);
-        Runtime.getRuntime().addShutdownHook(onStop);
-        try (ExactEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
-            if (STEP_NAME.matcher(part.toString()).matches()) engine.prepare();
-            return work.run(engine, progress);
-        } finally {
-            progress.done();
-            try {
-                Runtime.getRuntime().removeShutdownHook(onStop);
-            } catch (IllegalStateException alreadyStopping) {
-                // the hook is running and cleans up
+        return Stopping.watched(progress -> {
+            try (ExactEngine engine = new WorkerEngine(WorkerEngine.Allowance.USUAL)) {
+                if (STEP_NAME.matcher(part.toString()).matches()) engine.prepare();
+                return work.run(engine, progress);
             }
-        }
+        });
     }
 }

@@ -12,6 +12,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import shotwright.intake.IntakeException;
 import shotwright.job.JobException;
+import shotwright.machining.gcode.GcodeException;
 import shotwright.progress.Progress;
 import shotwright.rack.RackException;
 
@@ -28,6 +29,7 @@ import shotwright.rack.RackException;
             RunCommand.class,
             HalvesCommand.class,
             FillCommand.class,
+            ProveoutCommand.class,
             RackCommand.class
         },
         footer = {
@@ -84,6 +86,7 @@ public final class Main {
         PrintWriter err = cmd.getErr();
         return switch (e) {
             case IntakeException i -> say(err, i.getMessage(), UNREADABLE);
+            case GcodeException g -> say(err, g.getMessage(), UNREADABLE);
             case JobException j -> say(err, j.getMessage(), WRONG_USE);
             case RackException wrong -> say(err, wrong.getMessage(), WRONG_USE);
             case Progress.Cancelled c -> say(err, "Stopped. Nothing half written was left behind.", CANCELLED);

@@ -2,6 +2,8 @@ package shotwright.desk.cli;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import shotwright.progress.Progress;
 
 /** What Ctrl-C does: the work is asked to stop, and the program waits for its last word, three seconds at the most. */
 final class Stopping {
@@ -11,7 +13,7 @@ final class Stopping {
     private Stopping() {}
 
     /** The thread to run when the program is told to end. */
-    static Thread asks(TerminalProgress work) {
+    private static Thread asks(TerminalProgress work) {
         return new Thread(() -> {
             work.stop();
             try {
@@ -20,6 +22,23 @@ final class Stopping {
                 Thread.currentThread().interrupt();
             }
         });
+    }
+
+    /** Does long work with its progress on the terminal, and lets Ctrl-C stop it. */
+    static <T> T watched(Function<Progress, T> work) {
+        TerminalProgress progress = TerminalProgress.onStandardError();
+        Thread onStop = asks(progress);
+        Runtime.getRuntime().addShutdownHook(onStop);
+        try {
+            return work.apply(progress);
+        } finally {
+            progress.done();
+            try {
+                Runtime.getRuntime().removeShutdownHook(onStop);
+            } catch (IllegalStateException alreadyStopping) {
+                // the hook is running and cleans up
+            }
+        }
     }
 
     /** Everything is said; nothing needs to be waited for any more. */
