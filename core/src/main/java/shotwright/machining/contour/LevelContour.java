@@ -1,6 +1,7 @@
 package shotwright.machining.contour;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -11,6 +12,8 @@ import shotwright.geom.Vec2;
 import shotwright.machining.contact.DropCutter;
 import shotwright.machining.contact.LocationMap;
 import shotwright.mesh.Grid;
+import shotwright.region.Region;
+import shotwright.region.Winding;
 
 /**
  * The lines that bound where a tip may stand at a level. A coarse map of tip heights shows where they run; places beside them which the map
@@ -61,6 +64,26 @@ public final class LevelContour {
     public record Level(double zMm, List<Contour> contours, int raisedCount, int splitCount) {
         public Level {
             contours = List.copyOf(contours);
+        }
+
+        /** What of a region is free for the tip. Lines that had to be opened are closed straight, so ask only where none was. */
+        public Region freeIn(Region within) {
+            int n = contours.stream().mapToInt(c -> c.points().size()).sum(), k = 0;
+            if (n == 0) return within;
+            double[] ends = new double[4 * n];
+            int[] once = new int[n];
+            Arrays.fill(once, 1);
+            for (Contour c : contours)
+                for (int i = 0; i < c.points().size(); i++) {
+                    // run backward the metal lies on the left
+                    Vec2 a = c.points().get((i + 1) % c.points().size()),
+                            b = c.points().get(i);
+                    ends[k++] = a.x();
+                    ends[k++] = a.y();
+                    ends[k++] = b.x();
+                    ends[k++] = b.y();
+                }
+            return within.difference(Winding.atLeastOnce(ends, once));
         }
     }
 
