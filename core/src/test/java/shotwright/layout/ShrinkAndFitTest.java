@@ -7,11 +7,11 @@ import static org.assertj.core.data.Percentage.withPercentage;
 
 import org.junit.jupiter.api.Test;
 import shotwright.layout.align.DowelLoad;
-import shotwright.layout.align.Fit;
 import shotwright.layout.gate.GateFreeze;
 import shotwright.layout.gate.GateShear;
 import shotwright.layout.release.CoreGrip;
 import shotwright.layout.strength.PlateUnderPressure;
+import shotwright.stock.Fit;
 
 class ShrinkAndFitTest {
     @Test

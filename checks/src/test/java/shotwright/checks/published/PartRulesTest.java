@@ -4,7 +4,6 @@ import static shotwright.checks.published.Published.Mark.DERIVED;
 import static shotwright.checks.published.Published.Mark.PUBLISHED;
 
 import shotwright.layout.release.CoreGrip;
-import shotwright.measure.Units;
 import shotwright.review.DraftRule;
 import shotwright.review.JunctionCircle;
 import shotwright.review.StripStrain;
@@ -65,30 +64,6 @@ class PartRulesTest {
         Check.absolute(
                 "wall 2, rib 1.2, fillet 0.5", 2.403, JunctionCircle.diameterMm(2, 1.2, 0.5), 5e-4, "mm", PRINTED);
         Check.absolute("without fillet", 2.18, JunctionCircle.diameterMm(2, 1.2, 0), 1e-9, "mm", EXACT);
-    }
-
-    @Published(id = "C11", source = "B18", where = "hardened ground dowels, standard series", mark = PUBLISHED)
-    void inchDowels() {
-        String[] id = {"dowel-1-8in", "dowel-3-16in", "dowel-1-4in"};
-        double[] low = {0.1251, 0.1876, 0.2501}, high = {0.1253, 0.1878, 0.2503};
-        for (int i = 0; i < id.length; i++) {
-            Dowel d = StockRack.dowels().byId(id[i]);
-            double in = Units.mmToIn(d.diameterMm().value());
-            Check.absolute(
-                    d.name() + ", least size",
-                    low[i],
-                    in + Units.mmToIn(d.overLowUm().value() / 1000),
-                    5e-5,
-                    "in",
-                    PRINTED);
-            Check.absolute(
-                    d.name() + ", greatest size",
-                    high[i],
-                    in + Units.mmToIn(d.overHighUm().value() / 1000),
-                    5e-5,
-                    "in",
-                    PRINTED);
-        }
     }
 
     @Published(id = "M-C7", source = "ISO8734", where = "sizes in a public table of standard parts", mark = PUBLISHED)

@@ -5,13 +5,13 @@ import static shotwright.checks.published.Published.Mark.FROM_MEMORY;
 import static shotwright.checks.published.Published.Mark.PUBLISHED;
 
 import shotwright.layout.Shrink;
-import shotwright.layout.align.Fit;
 import shotwright.layout.release.CoreGrip;
 import shotwright.layout.release.PinLoad;
 import shotwright.layout.strength.BoltPreload;
 import shotwright.layout.strength.CoreBending;
 import shotwright.layout.strength.PlateUnderPressure;
 import shotwright.layout.strength.SideWall;
+import shotwright.stock.Fit;
 
 /** Ejection, mold strength, fits and shrink. */
 class ReleaseAndStrengthTest {

@@ -10,6 +10,7 @@ import shotwright.layout.Ground;
 import shotwright.layout.Half;
 import shotwright.layout.ShopRack;
 import shotwright.region.Region;
+import shotwright.stock.Fit;
 
 /**
  * Two dowels on a far diagonal, one moved in so that the halves go together one way only. Hand-opened molds: slip fit in both halves, held

@@ -5,10 +5,10 @@ import java.util.List;
 import shotwright.geom.Vec2;
 import shotwright.layout.Half;
 import shotwright.layout.PinPlace;
-import shotwright.layout.align.Fit;
 import shotwright.layout.cavity.CavityShape;
 import shotwright.layout.cavity.FlowGrid;
 import shotwright.layout.cavity.Spoke;
+import shotwright.stock.Fit;
 
 /**
  * Ejector pins of one cavity: the smallest pins, three or more where they find room, that neither push through the part nor mark it nor

@@ -102,6 +102,13 @@ public record HoleData(
         return diaMm / 2 / Math.tan(pointRad / 2);
     }
 
+    /** True when a drill leaves a reamer what it should take off. */
+    public static boolean leavesEnoughToReam(double leftMm, double reamedMm, FeedTable table) {
+        FeedTable.ReamStock stock = table.reamStock();
+        return leftMm >= FeedTable.interpolate(stock.diaMm(), stock.lowMm(), reamedMm) - 1e-9
+                && leftMm <= FeedTable.interpolate(stock.diaMm(), stock.highMm(), reamedMm) + 1e-9;
+    }
+
     /** Drill size that leaves a reamer what it should take off: the middle of the usual stock on the diameter. */
     public static double drillBeforeReamMm(double reamedMm, FeedTable table) {
         FeedTable.ReamStock stock = table.reamStock();

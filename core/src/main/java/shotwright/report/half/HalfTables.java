@@ -14,7 +14,7 @@ import shotwright.layout.PryRelief;
 import shotwright.layout.ScrewPlace;
 import shotwright.layout.Section;
 import shotwright.layout.Vent;
-import shotwright.layout.align.Fit;
+import shotwright.stock.Fit;
 
 /** The tables beside the view of a half: holes and cuts with their places from the datum corner, and a mark for each that stands in the view too. */
 final class HalfTables {
