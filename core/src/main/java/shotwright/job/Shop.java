@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import shotwright.cutter.Cutter;
 import shotwright.cutter.CutterRack;
+import shotwright.machining.feed.FeedTable;
 import shotwright.mill.Mill;
 import shotwright.mill.MillRack;
 import shotwright.press.Press;
@@ -29,6 +30,7 @@ public record Shop(
         Rack<Screw> screws,
         Rack<Cutter> cutters,
         Rack<Mill> mills,
+        Rack<FeedTable> feedTables,
         Rack<Rates> ratesRack) {
 
     /** The rack as it comes with the program. */
@@ -42,6 +44,7 @@ public record Shop(
                 StockRack.screws(),
                 CutterRack.standard(),
                 MillRack.standard(),
+                FeedTable.standard(),
                 RatesRack.standard());
     }
 
@@ -56,6 +59,7 @@ public record Shop(
                 screws.withFolder(folder),
                 cutters.withFolder(folder),
                 mills.withFolder(folder),
+                feedTables.withFolder(folder),
                 RatesRack.withFolder(folder));
     }
 
@@ -66,6 +70,6 @@ public record Shop(
 
     /** Every rack, in the order a shop thinks of them. */
     public List<Rack<?>> racks() {
-        return List.of(resins, presses, cutters, mills, stock, materials, dowels, screws, ratesRack);
+        return List.of(resins, presses, cutters, mills, feedTables, stock, materials, dowels, screws, ratesRack);
     }
 }

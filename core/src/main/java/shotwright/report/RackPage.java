@@ -10,11 +10,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shotwright.cutter.Cutter;
 import shotwright.job.JobException;
 import shotwright.measure.Quantity;
 import shotwright.measure.QuantityRange;
+import shotwright.measure.Source;
 import shotwright.press.Press;
 import shotwright.rack.Rack;
 import shotwright.rack.RackException;
@@ -92,6 +94,11 @@ public final class RackPage {
                             .append(q.source())
                             .append(")\n");
                 case List<?> l -> {
+                    if (l.stream().allMatch(x -> x instanceof Double)) {
+                        String numbers = l.stream().map(x -> plain((Double) x)).collect(Collectors.joining(", "));
+                        s.append(FirstAnswerPage.wrap(label, numbers)).append('\n');
+                        continue;
+                    }
                     for (Object x : l) {
                         if (x instanceof Record r) {
                             s.append(label.stripTrailing()).append('\n');
@@ -102,6 +109,8 @@ public final class RackPage {
                         }
                     }
                 }
+                case Source source ->
+                    s.append(FirstAnswerPage.wrap(label, source.toString())).append('\n');
                 case Record r -> {
                     s.append(label.stripTrailing()).append('\n');
                     rows(s, r, indent + "  ");

@@ -37,6 +37,7 @@ class FitTest {
 
     @Test
     void gaugePinsHaveARange() {
-        assertThatThrownBy(() -> GaugeClass.X.goMm(new HoleLimits(25, 25.02))).hasMessageContaining("outside 0.254 … 20.96 mm");
+        assertThatThrownBy(() -> GaugeClass.X.goMm(new HoleLimits(25, 25.02)))
+                .hasMessageContaining("outside 0.254 … 20.96 mm");
     }
 }

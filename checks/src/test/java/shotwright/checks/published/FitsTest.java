@@ -48,7 +48,13 @@ class FitsTest {
     void clearances() {
         double[] size = {3, 5, 8};
         Fit[][] pairs = {
-            {Fit.H7, Fit.M6_PIN}, {Fit.N7, Fit.M6_PIN}, {Fit.G7, Fit.M6_PIN}, {Fit.F7, Fit.M6_PIN}, {Fit.H7, Fit.H6_PIN}, {Fit.H7, Fit.G6_PIN}, {Fit.G7, Fit.H6_PIN}
+            {Fit.H7, Fit.M6_PIN},
+            {Fit.N7, Fit.M6_PIN},
+            {Fit.G7, Fit.M6_PIN},
+            {Fit.F7, Fit.M6_PIN},
+            {Fit.H7, Fit.H6_PIN},
+            {Fit.H7, Fit.G6_PIN},
+            {Fit.G7, Fit.H6_PIN}
         };
         String[][] table = {
             {"-8..8", "-22..-6", "-6..10", "-2..14", "0..16", "2..18", "2..18"},
@@ -65,7 +71,11 @@ class FitsTest {
             }
     }
 
-    @Published(id = "C11", source = "B18", where = "hardened ground dowels, standard series: pins and press holes", mark = PUBLISHED)
+    @Published(
+            id = "C11",
+            source = "B18",
+            where = "hardened ground dowels, standard series: pins and press holes",
+            mark = PUBLISHED)
     void inchDowels() {
         String[] id = {"dowel-1-8in", "dowel-3-16in", "dowel-1-4in"};
         double[] low = {0.1251, 0.1876, 0.2501}, high = {0.1253, 0.1878, 0.2503};
@@ -89,35 +99,70 @@ class FitsTest {
         for (GaugeClass c : GaugeClass.values())
             Check.absolute("class " + c, um[c.ordinal()], c.toleranceUm(), 1e-9, "µm", "exact");
         HoleLimits hole = HoleLimits.of(Fit.H7, 6);
-        Check.exact("go pin for 6 H7 lies above, no-go below", "6.00000..6.00508 6.00692..6.01200", sizes(GaugeClass.ZZ.goMm(hole)) + " " + sizes(GaugeClass.ZZ.noGoMm(hole)));
+        Check.exact(
+                "go pin for 6 H7 lies above, no-go below",
+                "6.00000..6.00508 6.00692..6.01200",
+                sizes(GaugeClass.ZZ.goMm(hole)) + " " + sizes(GaugeClass.ZZ.noGoMm(hole)));
     }
 
     private static String sizes(HoleLimits l) {
         return String.format(java.util.Locale.ROOT, "%.5f..%.5f", l.lowMm(), l.highMm());
     }
 
-    @Published(id = "MX-BORE", source = "common practice", where = "boring on a helix with a gauge in between", mark = COMMON_PRACTICE)
+    @Published(
+            id = "MX-BORE",
+            source = "common practice",
+            where = "boring on a helix with a gauge in between",
+            mark = COMMON_PRACTICE)
     void boring() {
         BoreSteps b = new BoreSteps(HoleLimits.of(Fit.F7, 6), 4);
-        Check.absolute("rough path of a 4 mm cutter for 6 F7", 6.016 - .2 - 4, b.beforeGauging().get(0).pathDiaMm(), 1e-9, "mm", "closed form");
-        Check.absolute("path before the gauge", 6.016 - .05 - 4, b.beforeGauging().get(2).pathDiaMm(), 1e-9, "mm", "closed form");
+        Check.absolute(
+                "rough path of a 4 mm cutter for 6 F7",
+                6.016 - .2 - 4,
+                b.beforeGauging().get(0).pathDiaMm(),
+                1e-9,
+                "mm",
+                "closed form");
+        Check.absolute(
+                "path before the gauge",
+                6.016 - .05 - 4,
+                b.beforeGauging().get(2).pathDiaMm(),
+                1e-9,
+                "mm",
+                "closed form");
         double measured = 5.960;
-        Check.absolute("radius correction for 5.960 mm", .028, b.radiusCorrectionMm(measured), 1e-9, "mm", "closed form");
-        double grown = b.afterGauging(measured).getFirst().pathDiaMm() - b.beforeGauging().get(2).pathDiaMm();
-        Check.absolute("a cutter that is 0.006 under size: hole after correction", 6.016, measured + grown, 1e-9, "mm", "closed form");
+        Check.absolute(
+                "radius correction for 5.960 mm", .028, b.radiusCorrectionMm(measured), 1e-9, "mm", "closed form");
+        double grown = b.afterGauging(measured).getFirst().pathDiaMm()
+                - b.beforeGauging().get(2).pathDiaMm();
+        Check.absolute(
+                "a cutter that is 0.006 under size: hole after correction",
+                6.016,
+                measured + grown,
+                1e-9,
+                "mm",
+                "closed form");
         Check.exact("mill out of true by 0.01: round", false, BoreSteps.round(6.016, 6.006));
     }
 
-    @Published(id = "MX-HOLE", source = "DRILLS", where = "drill before reaming; reamer only where its hole fits", mark = COMMON_PRACTICE)
+    @Published(
+            id = "MX-HOLE",
+            source = "DRILLS",
+            where = "drill before reaming; reamer only where its hole fits",
+            mark = COMMON_PRACTICE)
     void waysToAHole() {
         Check.exact("6 H7, 14 deep", "drill-5.8x38 reamer-6.0h7", way(HoleLimits.of(Fit.H7, 6), 14));
         Check.exact("4 H7, 14 deep", "drill-3.8x30 reamer-4.0h7", way(HoleLimits.of(Fit.H7, 4), 14));
-        Check.exact("6 F7, 14 deep: no reamer cuts it, the 4 mm end mill reaches 16", "flat-4.0x12", way(HoleLimits.of(Fit.F7, 6), 14));
+        Check.exact(
+                "6 F7, 14 deep: no reamer cuts it, the 4 mm end mill reaches 16",
+                "flat-4.0x12",
+                way(HoleLimits.of(Fit.F7, 6), 14));
         Check.exact("6 N7, 40 deep", "none", way(HoleLimits.of(Fit.N7, 6), 40));
     }
 
     private static String way(HoleLimits hole, double depthMm) {
-        return switch (FittedHole.of(hole, depthMm, CutterRack.standard().all(), FeedTable.standard().byId("aluminium"))) {
+        return switch (FittedHole.of(
+                hole, depthMm, CutterRack.standard().all(), FeedTable.standard().byId("aluminium"))) {
             case FittedHole.Reamed r -> r.drill().id() + " " + r.reamer().id();
             case FittedHole.Bored b -> b.cutter().id();
             case FittedHole.NotPossible n -> "none";

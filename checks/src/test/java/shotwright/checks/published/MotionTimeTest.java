@@ -33,7 +33,13 @@ class MotionTimeTest {
             where = "constant acceleration from rest to rest",
             mark = DERIVED)
     void restToRest() {
-        Check.absolute("100 mm at 1000 mm/min, 300 mm/s²", 6.0556, Motion.timeS(100, 1000 / 60.0, 300, 0, 0), 5e-5, "s", PRINTED);
+        Check.absolute(
+                "100 mm at 1000 mm/min, 300 mm/s²",
+                6.0556,
+                Motion.timeS(100, 1000 / 60.0, 300, 0, 0),
+                5e-5,
+                "s",
+                PRINTED);
         Check.absolute("0.5 mm the same", .08165, Motion.timeS(.5, 1000 / 60.0, 300, 0, 0), 5e-6, "s", PRINTED);
         double whole = total(List.of(new Line(Vec3.ZERO, new Vec3(100, 0, 0), 1000)), limits(300, .01));
         Check.absolute("as a program", 6.0556, whole, 5e-5, "s", PRINTED);
@@ -41,7 +47,11 @@ class MotionTimeTest {
         Check.relative("arc of 1 mm at 300 mm/s²", 1039, 60 * arc, 1e-3, "mm/min", PRINTED);
     }
 
-    @Published(id = "MX-RASTER", source = "closed form", where = "60 × 40 mm raster, step 0.137, 1200 mm/min", mark = DERIVED)
+    @Published(
+            id = "MX-RASTER",
+            source = "closed form",
+            where = "60 × 40 mm raster, step 0.137, 1200 mm/min",
+            mark = DERIVED)
     void raster() {
         List<Step> path = new ArrayList<>();
         Vec3 at = Vec3.ZERO;
@@ -53,7 +63,8 @@ class MotionTimeTest {
         }
         double lengthMm = path.stream().mapToDouble(Step::lengthMm).sum();
         Check.absolute("length over feed", 881, lengthMm / 20, 1, "s", PRINTED);
-        Check.relative("with stops at line ends", 901, total(path, limits(300, .01)), .01, "s", "links not quite at rest");
+        Check.relative(
+                "with stops at line ends", 901, total(path, limits(300, .01)), .01, "s", "links not quite at rest");
     }
 
     /** 954 short moves of which only the length is known; we lay them as a random polyline of that length. */
@@ -68,7 +79,8 @@ class MotionTimeTest {
                 List<Step> path = polyline(954, lengthMm, feed);
                 ratio[f][p] = total(path, limits(300, deviation)) / (60 * lengthMm / feed);
             }
-        Check.trend("our time exceeds length over feed at 1000 and 3000 mm/min", ratio[0][0] > 1.02 && ratio[1][1] > 1.02);
+        Check.trend(
+                "our time exceeds length over feed at 1000 and 3000 mm/min", ratio[0][0] > 1.02 && ratio[1][1] > 1.02);
         Check.trend("it exceeds it by more at the higher feed", ratio[1][0] > ratio[0][0]);
         Check.trend("it exceeds it by less with the wider path tolerance", ratio[1][1] < ratio[1][0]);
     }
@@ -87,7 +99,11 @@ class MotionTimeTest {
         return out;
     }
 
-    @Published(id = "M-C13", source = "CHSE", where = "tables 2 and 3: trochoidal pocket is the worst for length over feed", mark = PUBLISHED)
+    @Published(
+            id = "M-C13",
+            source = "CHSE",
+            where = "tables 2 and 3: trochoidal pocket is the worst for length over feed",
+            mark = PUBLISHED)
     void loopsLoseMost() {
         List<Step> loops = new ArrayList<>();
         Vec3 at = Vec3.ZERO;
@@ -104,14 +120,22 @@ class MotionTimeTest {
                 new Line(new Vec3(60, 0, 0), new Vec3(60, 60, 0), 3000),
                 new Line(new Vec3(60, 60, 0), new Vec3(0, 60, 0), 3000),
                 new Line(new Vec3(0, 60, 0), Vec3.ZERO, 3000));
-        double looped = total(loops, limits(1000, .01)) / (lengthMm / 50), straight = total(square, limits(1000, .01)) / (ring / 50);
-        Check.trend("loops of 1 mm lose more to acceleration than a ring of straight lines", looped > straight && looped > 1.4);
+        double looped = total(loops, limits(1000, .01)) / (lengthMm / 50),
+                straight = total(square, limits(1000, .01)) / (ring / 50);
+        Check.trend(
+                "loops of 1 mm lose more to acceleration than a ring of straight lines",
+                looped > straight && looped > 1.4);
     }
 
-    @Published(id = "MX-BLOCK", source = "common practice", where = "lines a second of small controls", mark = COMMON_PRACTICE)
+    @Published(
+            id = "MX-BLOCK",
+            source = "common practice",
+            where = "lines a second of small controls",
+            mark = COMMON_PRACTICE)
     void blockRate() {
         List<Step> fine = new ArrayList<>();
-        for (int i = 0; i < 30_000; i++) fine.add(new Line(new Vec3(i * .001, 0, 0), new Vec3((i + 1) * .001, 0, 0), 1000));
+        for (int i = 0; i < 30_000; i++)
+            fine.add(new Line(new Vec3(i * .001, 0, 0), new Vec3((i + 1) * .001, 0, 0), 1000));
         double s = total(fine, new MotionLimits(300, .01, 1000, 3000, 500));
         Check.relative("30 mm in steps of 0.001 mm at 500 lines a second", 60, s, 1e-3, "s", PRINTED);
     }

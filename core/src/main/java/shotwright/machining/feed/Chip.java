@@ -44,6 +44,16 @@ public final class Chip {
         return 1 / largestShare(engagementRad(widthMm, diaMm));
     }
 
+    /**
+     * What the longest tooth cuts when the cutter runs out: its own feed and the run-out, at most what all teeth together should cut in a
+     * turn.
+     *
+     * @param runOutMm total reading of the indicator
+     */
+    public static double withRunOutMm(double feedPerToothMm, int teeth, double runOutMm) {
+        return Math.min(teeth * feedPerToothMm, feedPerToothMm + runOutMm);
+    }
+
     /** Most teeth in the metal at once: φ·z/2π, rounded up. */
     public static int teethInCut(double engagementRad, int teeth) {
         return Math.max(1, (int) Math.ceil(engagementRad * teeth / (2 * Math.PI) - 1e-9));

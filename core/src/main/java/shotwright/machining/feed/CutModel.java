@@ -120,7 +120,7 @@ final class CutModel {
         Band power =
                 SpecificForce.bandNPerMm2(cut.alloy().machinability(), meanMm).times(perKcW);
         Band force = forceN(feedPerToothMm, depthMm, engagementRad);
-        double longToothMm = Math.min(teeth * feedPerToothMm, feedPerToothMm + RUN_OUT_MM);
+        double longToothMm = Chip.withRunOutMm(feedPerToothMm, teeth, RUN_OUT_MM);
         double at = Math.min(depthMm / 2, beam.lengthMm() / 2);
         double beamMmPerN = beam.tipMm(1, at), mpaPerN = beam.stressMpa(1, at);
         Band bending = new Band(

@@ -1,6 +1,5 @@
 package shotwright.machining.feed;
 
-import java.util.ArrayList;
 import java.util.List;
 import shotwright.measure.Band;
 import shotwright.stock.Machinability;
@@ -42,15 +41,18 @@ public final class SpecificForce {
     public static Band bandNPerMm2(Machinability alloy, double chipMm) {
         double law =
                 powerLawNPerMm2(alloy.kc1NPerMm2().value(), alloy.mcExponent().value(), chipMm);
-        List<Double> ways = new ArrayList<>(List.of(law));
-        for (Machinability.EdgeForce e : alloy.edgeForces())
-            ways.add(edgeNPerMm2(
-                    e.tangentialNPerMm2().value(), e.tangentialEdgeNPerMm().value(), chipMm));
-        if (alloy.edgeForces().isEmpty()) ways.add(2 * law);
-        if (chipMm >= UNIT_POWER_FROM_MM)
-            ways.add(unitPowerNPerMm2(alloy.unitPowerJPerMm3().value(), chipMm));
-        double low = ways.stream().mapToDouble(d -> d).min().orElseThrow();
-        double high = ways.stream().mapToDouble(d -> d).max().orElseThrow();
+        double low = law, high = alloy.edgeForces().isEmpty() ? 2 * law : law;
+        for (Machinability.EdgeForce e : alloy.edgeForces()) {
+            double edge = edgeNPerMm2(
+                    e.tangentialNPerMm2().value(), e.tangentialEdgeNPerMm().value(), chipMm);
+            low = Math.min(low, edge);
+            high = Math.max(high, edge);
+        }
+        if (chipMm >= UNIT_POWER_FROM_MM) {
+            double unit = unitPowerNPerMm2(alloy.unitPowerJPerMm3().value(), chipMm);
+            low = Math.min(low, unit);
+            high = Math.max(high, unit);
+        }
         return new Band(low, law, high);
     }
 

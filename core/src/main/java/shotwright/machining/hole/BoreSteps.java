@@ -59,8 +59,8 @@ public record BoreSteps(HoleLimits target, double cutterDiaMm) {
      */
     public List<Pass> afterGauging(double measuredMm) {
         if (!(measuredMm < target.highMm()))
-            throw new IllegalArgumentException("the hole measures " + measuredMm + " mm and may be "
-                    + target.highMm() + " mm at most; nothing can be cut back on");
+            throw new IllegalArgumentException("the hole measures " + measuredMm + " mm and may be " + target.highMm()
+                    + " mm at most; nothing can be cut back on");
         double path = target.middleMm() - GAUGE_LEFT_MM - cutterDiaMm + (target.middleMm() - measuredMm);
         return List.of(
                 new Pass("finish", target.middleMm(), path, 0),

@@ -62,8 +62,10 @@ public sealed interface FittedHole {
         }
         Optional<Cutter> mill = cutters.stream()
                 .filter(c -> c.shape() == Cutter.Shape.FLAT && c.reachMm().value() >= depthMm)
-                .filter(c -> hole.lowMm() >= Entry.NARROWEST_HELIX_HOLE_FACTOR * c.diaMm().value())
-                .filter(c -> hole.highMm() <= Entry.WIDEST_HELIX_HOLE_FACTOR * c.diaMm().value())
+                .filter(c -> hole.lowMm()
+                        >= Entry.NARROWEST_HELIX_HOLE_FACTOR * c.diaMm().value())
+                .filter(c -> hole.highMm()
+                        <= Entry.WIDEST_HELIX_HOLE_FACTOR * c.diaMm().value())
                 .max(Comparator.comparingDouble(c -> c.diaMm().value()));
         if (mill.isPresent())
             return new Bored(mill.get(), new BoreSteps(hole, mill.get().diaMm().value()));

@@ -54,8 +54,8 @@ public record Blank(
      */
     public static BlankChoice of(HalfBlock half, Stock bar, double sawAllowanceMm) {
         if (!(sawAllowanceMm > KERF_MM))
-            throw new IllegalArgumentException("sawAllowanceMm: " + sawAllowanceMm + " leaves nothing beside the kerf of "
-                    + KERF_MM + " mm");
+            throw new IllegalArgumentException(
+                    "sawAllowanceMm: " + sawAllowanceMm + " leaves nothing beside the kerf of " + KERF_MM + " mm");
         boolean plate = bar.shape() == Stock.Shape.PLATE;
         double side = plate ? 2 * SAWN_SIDE_MM : 0, barWidth = bar.widthMm().value();
         double narrow = Math.min(half.widthMm(), half.heightMm()), wide = Math.max(half.widthMm(), half.heightMm());
@@ -65,17 +65,26 @@ public record Blank(
         double length = across == narrow ? wide : narrow;
         double sawn = length + sawAllowanceMm - KERF_MM;
         if (sawn + KERF_MM > bar.lengthMm().value())
-            return no(half, bar, "it is sold %.0f mm long and %.0f mm are needed", bar.lengthMm().value(), sawn + KERF_MM);
+            return no(
+                    half,
+                    bar,
+                    "it is sold %.0f mm long and %.0f mm are needed",
+                    bar.lengthMm().value(),
+                    sawn + KERF_MM);
         double off = bar.thicknessMm().value() - half.overallMm();
         if (off < SKIM_MM)
-            return no(half, bar, "it is %.2f mm thick and %.2f mm are needed to clean the parting face up",
-                    bar.thicknessMm().value(), half.overallMm() + SKIM_MM);
-        FaceWork back = off >= 2 * SKIM_MM ? FaceWork.SKIMMED : off > SKIM_MM + BY_HAND_MM ? FaceWork.BY_HAND : FaceWork.AS_DRAWN;
+            return no(
+                    half,
+                    bar,
+                    "it is %.2f mm thick and %.2f mm are needed to clean the parting face up",
+                    bar.thicknessMm().value(),
+                    half.overallMm() + SKIM_MM);
+        FaceWork back = off >= 2 * SKIM_MM
+                ? FaceWork.SKIMMED
+                : off > SKIM_MM + BY_HAND_MM ? FaceWork.BY_HAND : FaceWork.AS_DRAWN;
         double backOff = back == FaceWork.SKIMMED ? off / 2 : 0;
         double blankAcross = plate ? across + side : barWidth;
-        FaceWork edges = plate || blankAcross - across > AS_SOLD_MM
-                ? FaceWork.MILLED
-                : FaceWork.AS_DRAWN;
+        FaceWork edges = plate || blankAcross - across > AS_SOLD_MM ? FaceWork.MILLED : FaceWork.AS_DRAWN;
         boolean turned = length == half.heightMm() && half.heightMm() != half.widthMm();
         return new Blank(half, bar, turned, length, across, sawn, blankAcross, edges, back, backOff, off - backOff);
     }
@@ -108,9 +117,7 @@ public record Blank(
                 half.name(),
                 sawnLengthMm,
                 bar.name(),
-                bar.shape() == Stock.Shape.PLATE
-                        ? String.format(Locale.ROOT, ", %.1f mm wide", blankAcrossMm)
-                        : "",
+                bar.shape() == Stock.Shape.PLATE ? String.format(Locale.ROOT, ", %.1f mm wide", blankAcrossMm) : "",
                 edges.words(),
                 back.words());
     }

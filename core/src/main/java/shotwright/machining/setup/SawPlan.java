@@ -25,7 +25,9 @@ public record SawPlan(List<SawnBar> bars) {
 
         /** Used up: every blank and a kerf for each. */
         public double usedMm() {
-            return blanks.stream().mapToDouble(b -> b.sawnLengthMm() + Blank.KERF_MM).sum();
+            return blanks.stream()
+                    .mapToDouble(b -> b.sawnLengthMm() + Blank.KERF_MM)
+                    .sum();
         }
 
         /** What is left of a whole bar. */
@@ -39,7 +41,12 @@ public record SawPlan(List<SawnBar> bars) {
                     .append(String.format(Locale.ROOT, ": %.0f mm needed; saw", Math.ceil(usedMm())));
             String between = " ";
             for (Blank b : blanks) {
-                s.append(between).append(String.format(Locale.ROOT, "%.1f mm for %s", b.sawnLengthMm(), b.half().name()));
+                s.append(between)
+                        .append(String.format(
+                                Locale.ROOT,
+                                "%.1f mm for %s",
+                                b.sawnLengthMm(),
+                                b.half().name()));
                 between = ", ";
             }
             return s.append('.').toString();

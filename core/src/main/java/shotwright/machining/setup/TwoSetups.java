@@ -69,12 +69,15 @@ public record TwoSetups(Blank blank, Setup back, Setup parting, double clampForc
             double t = b.half().thicknessMm(), height = b.thicknessMm();
             double opening = mill.viseOpeningMm().value();
             if (b.blankAcrossMm() > opening)
-                trouble.add(text("The blank is %.1f mm wide and the vise opens %.1f mm: clamp it on the table or take a narrower bar.", b.blankAcrossMm(), opening));
+                trouble.add(text(
+                        "The blank is %.1f mm wide and the vise opens %.1f mm: clamp it on the table or take a narrower bar.",
+                        b.blankAcrossMm(), opening));
             double least = Math.max(LEAST_GRIP_MM, LEAST_GRIP_SHARE * height);
             double most = t - w.deepestSideMm() - BELOW_SIDE_MM;
             if (most < least)
                 trouble.add(text(
-                        "The jaws want %.1f mm to hold and features on the sides leave %.1f mm below them: a thicker half or soft jaws cut to it.", least, Math.max(0, most)));
+                        "The jaws want %.1f mm to hold and features on the sides leave %.1f mm below them: a thicker half or soft jaws cut to it.",
+                        least, Math.max(0, most)));
             Setup back = back(least, t);
             double milled = -back.finished().min().z() - ABOVE_JAW_MM;
             Setup parting = parting(Math.max(least, Math.min(USUAL_GRIP_MM, Math.min(most, milled))), t);
@@ -88,7 +91,13 @@ public record TwoSetups(Blank blank, Setup back, Setup parting, double clampForc
                 trouble.add(String.format(
                         Locale.ROOT,
                         "%s takes %.0f × %.0f × %.0f mm of travel and the mill has %.0f × %.0f × %.0f mm.",
-                        s.name(), v.xMm(), v.yMm(), v.zMm(), v.millXMm(), v.millYMm(), v.millZMm()));
+                        s.name(),
+                        v.xMm(),
+                        v.yMm(),
+                        v.zMm(),
+                        v.millXMm(),
+                        v.millYMm(),
+                        v.millZMm()));
         }
 
         private Setup back(double leastGrip, double t) {
@@ -100,17 +109,25 @@ public record TwoSetups(Blank blank, Setup back, Setup parting, double clampForc
             double outsideTo = -under + grip + ABOVE_JAW_MM;
             Setup.Facing facing = b.back() == FaceWork.SKIMMED ? facing() : Setup.Facing.NOT_FACED;
             List<String> steps = new ArrayList<>();
-            steps.add(text("Deburr the blank and wipe it; %s at the fixed jaw, a sawn end at the stop on the left; parallels so that %.1f mm stand in the jaws.",
+            steps.add(text(
+                    "Deburr the blank and wipe it; %s at the fixed jaw, a sawn end at the stop on the left; parallels so that %.1f mm stand in the jaws.",
                     b.edges() == FaceWork.MILLED ? "the straighter side" : "the better drawn side", grip));
-            steps.add(text("Find the zero of %s: x %.2f mm inside the left end, %s, z on the highest corner of the back face%s.",
-                    WorkOffset.G54, b.endOffMm(), edgeZero(),
+            steps.add(text(
+                    "Find the zero of %s: x %.2f mm inside the left end, %s, z on the highest corner of the back face%s.",
+                    WorkOffset.G54,
+                    b.endOffMm(),
+                    edgeZero(),
                     b.backOffMm() > 0 ? text(" less %.2f mm", b.backOffMm()) : ""));
-            if (facing == Setup.Facing.NOT_FACED) steps.add("The back face is " + b.back().words() + "; it is not milled.");
+            if (facing == Setup.Facing.NOT_FACED)
+                steps.add("The back face is " + b.back().words() + "; it is not milled.");
             else steps.add(text("Face %.2f mm off the back, %s.", b.backOffMm(), facing.words()));
-            steps.add(text(b.edges() == FaceWork.MILLED
-                    ? "Mill the outside to %.2f × %.2f mm, %.1f mm down from the back face."
-                    : "Mill both ends to length %.2f mm, the sides stay (%.2f mm), %.1f mm down from the back face.",
-                    b.lengthMm(), b.acrossMm(), -outsideTo));
+            steps.add(text(
+                    b.edges() == FaceWork.MILLED
+                            ? "Mill the outside to %.2f × %.2f mm, %.1f mm down from the back face."
+                            : "Mill both ends to length %.2f mm, the sides stay (%.2f mm), %.1f mm down from the back face.",
+                    b.lengthMm(),
+                    b.acrossMm(),
+                    -outsideTo));
             steps.add("Drill the holes of the back face: clamp screws, nozzle seat, ejector clearance.");
             steps.add("Chamfer the outside edges; mark the half and its datum corner.");
             return new Setup(
@@ -126,7 +143,9 @@ public record TwoSetups(Blank blank, Setup back, Setup parting, double clampForc
         }
 
         private String edgeZero() {
-            return b.edgeOffMm() > 0 ? text("y %.2f mm in front of the fixed jaw", b.edgeOffMm()) : "y on the fixed jaw";
+            return b.edgeOffMm() > 0
+                    ? text("y %.2f mm in front of the fixed jaw", b.edgeOffMm())
+                    : "y on the fixed jaw";
         }
 
         private Setup parting(double grip, double t) {
@@ -136,21 +155,33 @@ public record TwoSetups(Blank blank, Setup back, Setup parting, double clampForc
                     new Vec3(b.lengthMm() + b.endOffMm(), b.edgeOffMm(), top));
             Setup.Facing facing = facing();
             List<String> steps = new ArrayList<>();
-            steps.add("Deburr, wipe block, jaws and parallels. Turn the block about the y axis, so that left and right change places: the side at the fixed jaw"
-                    + " stays there. Never turn it about the long axis.");
-            steps.add(text("The same side at the fixed jaw, the finished end that was on the right now at the stop; seat it on parallels with %.1f mm in the jaws and tap it down until no parallel moves.", grip));
-            steps.add(text("Find the zero of %s anew: x on the left end below the saw skin, y on the fixed jaw, z %.2f mm above the parallels, which is the finished parting face.", WorkOffset.G55, t));
-            steps.add(b.half().riseMm() > 0
-                    ? text("Face %.2f mm off, %s; this is the top of the cores, %.2f mm above the parting face.", b.partingOffMm(), facing.words(), b.half().riseMm())
-                    : text("Face %.2f mm off to the parting face, %s.", b.partingOffMm(), facing.words()));
-            steps.add("Mill what is left of the outside at the jaws' height of the first clamping; a step of 0.02 mm at most, below the parting face.");
-            steps.add("Rough the cavity, make the dowel holes in this clamping, loosen and clamp lightly, find z again, finish.");
+            steps.add(
+                    "Deburr, wipe block, jaws and parallels. Turn the block about the y axis, so that left and right change places: the side at the fixed jaw"
+                            + " stays there. Never turn it about the long axis.");
+            steps.add(text(
+                    "The same side at the fixed jaw, the finished end that was on the right now at the stop; seat it on parallels with %.1f mm in the jaws and tap it down until no parallel moves.",
+                    grip));
+            steps.add(text(
+                    "Find the zero of %s anew: x on the left end below the saw skin, y on the fixed jaw, z %.2f mm above the parallels, which is the finished parting face.",
+                    WorkOffset.G55, t));
+            steps.add(
+                    b.half().riseMm() > 0
+                            ? text(
+                                    "Face %.2f mm off, %s; this is the top of the cores, %.2f mm above the parting face.",
+                                    b.partingOffMm(), facing.words(), b.half().riseMm())
+                            : text("Face %.2f mm off to the parting face, %s.", b.partingOffMm(), facing.words()));
+            steps.add(
+                    "Mill what is left of the outside at the jaws' height of the first clamping; a step of 0.02 mm at most, below the parting face.");
+            steps.add(
+                    "Rough the cavity, make the dowel holes in this clamping, loosen and clamp lightly, find z again, finish.");
             steps.add("Chamfer outside edges only: never the parting line, the gate or a shut-off.");
             return new Setup(
                     b.half().name() + ", parting face up",
                     WorkOffset.G55,
                     stock,
-                    new Box3(new Vec3(0, -b.acrossMm(), -t), new Vec3(b.lengthMm(), 0, b.half().riseMm())),
+                    new Box3(
+                            new Vec3(0, -b.acrossMm(), -t),
+                            new Vec3(b.lengthMm(), 0, b.half().riseMm())),
                     grip,
                     facing,
                     jaws(0, stock.min().z(), grip),
@@ -182,7 +213,10 @@ public record TwoSetups(Blank blank, Setup back, Setup parting, double clampForc
         /** The jaws, at finished sides or so far outside them. */
         private List<Box3> jaws(double outsideMm, double bottomMm, double gripMm) {
             double middle = b.lengthMm() / 2, half = mill.viseJawMm().value() / 2;
-            double low = bottomMm - JAW_MM, top = bottomMm + gripMm, back = outsideMm, front = -b.acrossMm() - outsideMm;
+            double low = bottomMm - JAW_MM,
+                    top = bottomMm + gripMm,
+                    back = outsideMm,
+                    front = -b.acrossMm() - outsideMm;
             return List.of(
                     new Box3(new Vec3(middle - half, back, low), new Vec3(middle + half, back + JAW_MM, top)),
                     new Box3(new Vec3(middle - half, front - JAW_MM, low), new Vec3(middle + half, front, top)));

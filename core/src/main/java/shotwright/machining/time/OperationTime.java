@@ -14,13 +14,7 @@ import shotwright.measure.Band;
  * @param lengthOverFeedS what length over feed, length over rapid and dwells alone would give
  */
 public record OperationTime(
-        int number,
-        String words,
-        String cutterId,
-        double feedS,
-        double rapidS,
-        double dwellS,
-        double lengthOverFeedS) {
+        int number, String words, String cutterId, double feedS, double rapidS, double dwellS, double lengthOverFeedS) {
     /** By how much programs run longer or shorter than the model says (key CHSE: measured times beside planned ones). */
     public static final double SPREAD_SHARE = 0.15;
 

@@ -36,7 +36,8 @@ public record ProgramTime(List<OperationTime> operations, int cutterChanges, dou
      * @param learnedFactor measured over estimated time of earlier programs on this mill
      */
     public static ProgramTime of(Program program, Mill mill, double learnedFactor) {
-        if (!(learnedFactor > 0)) throw new IllegalArgumentException("learnedFactor: " + learnedFactor + " is not above zero");
+        if (!(learnedFactor > 0))
+            throw new IllegalArgumentException("learnedFactor: " + learnedFactor + " is not above zero");
         MotionLimits limits = MotionLimits.of(mill);
         List<OperationTime> out = new ArrayList<>();
         int changes = 0;
@@ -47,7 +48,10 @@ public record ProgramTime(List<OperationTime> operations, int cutterChanges, dou
             inSpindle = o.cutterId();
         }
         return new ProgramTime(
-                out, changes, changes * mill.toolChangeS().value(), changes * mill.spinUpS().value());
+                out,
+                changes,
+                changes * mill.toolChangeS().value(),
+                changes * mill.spinUpS().value());
     }
 
     private static OperationTime operation(Operation o, MotionLimits limits, double learnedFactor) {

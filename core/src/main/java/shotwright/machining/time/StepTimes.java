@@ -56,7 +56,8 @@ public final class StepTimes {
             length[moving] = mm;
             speed[moving] = Math.min(speedMmPerS(s, limits), mm * limits.blocksPerS());
             acceleration[moving] = limits.accelerationMmPerS2() / share(s);
-            if (moving > 0) joint[moving] = jointMmPerS(direction, direction(s, false), Math.min(length[moving - 1], mm), limits);
+            if (moving > 0)
+                joint[moving] = jointMmPerS(direction, direction(s, false), Math.min(length[moving - 1], mm), limits);
             direction = direction(s, true);
             at[moving++] = i;
         }

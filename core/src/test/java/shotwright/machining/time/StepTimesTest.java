@@ -37,7 +37,8 @@ class StepTimesTest {
         Vec3 at = Vec3.ZERO;
         for (int i = 0; i < n; i++) {
             double feed = random.nextDouble(50, 4000), mm = Math.pow(10, random.nextDouble(-2.5, 1.5));
-            Vec3 to = at.plus(new Vec3(random.nextDouble(-1, 1), random.nextDouble(-1, 1), random.nextDouble(-1, 1)).times(mm));
+            Vec3 to = at.plus(
+                    new Vec3(random.nextDouble(-1, 1), random.nextDouble(-1, 1), random.nextDouble(-1, 1)).times(mm));
             switch (random.nextInt(8)) {
                 case 0 -> out.add(new Rapid(at, to));
                 case 1 -> {
@@ -63,9 +64,13 @@ class StepTimesTest {
         for (int run = 0; run < 200; run++) {
             List<Step> path = random(random, 60);
             double usual = total(path, LIMITS);
-            assertThat(total(path, new MotionLimits(450, 0.01, 3000, 3000, 1e9))).isLessThanOrEqualTo(usual + 1e-9);
-            assertThat(total(path, new MotionLimits(300, 0.03, 3000, 3000, 1e9))).isLessThanOrEqualTo(usual + 1e-9);
-            List<Step> faster = path.stream().map(s -> s instanceof Feed f ? (Step) f.withFeed(2 * f.feedMmPerMin()) : s).toList();
+            assertThat(total(path, new MotionLimits(450, 0.01, 3000, 3000, 1e9)))
+                    .isLessThanOrEqualTo(usual + 1e-9);
+            assertThat(total(path, new MotionLimits(300, 0.03, 3000, 3000, 1e9)))
+                    .isLessThanOrEqualTo(usual + 1e-9);
+            List<Step> faster = path.stream()
+                    .map(s -> s instanceof Feed f ? (Step) f.withFeed(2 * f.feedMmPerMin()) : s)
+                    .toList();
             assertThat(total(faster, LIMITS)).isLessThanOrEqualTo(usual + 1e-9);
             double least = 0;
             for (Step s : path)
@@ -91,7 +96,8 @@ class StepTimesTest {
                 parts.add(new Line(end.times(from), end.times(to), feed));
                 from = to;
             }
-            assertThat(total(parts, LIMITS)).isCloseTo(total(List.of(new Line(Vec3.ZERO, end, feed)), LIMITS), within(1e-6));
+            assertThat(total(parts, LIMITS))
+                    .isCloseTo(total(List.of(new Line(Vec3.ZERO, end, feed)), LIMITS), within(1e-6));
         }
     }
 
@@ -150,7 +156,8 @@ class StepTimesTest {
         assertThat(t.movingS()).isCloseTo(3 * (line + rapid + 2), within(1e-9));
         assertThat(t.byCutterS()).hasSize(2).containsKeys("flat-6.0x18", "flat-3.0x9");
         assertThat(t.allS().high()).isCloseTo(1.15 * t.movingS() + 248, within(1e-6));
-        assertThat(ProgramTime.of(program, mill, 1.1).operations().getFirst().feedS()).isCloseTo(1.1 * line, within(1e-9));
+        assertThat(ProgramTime.of(program, mill, 1.1).operations().getFirst().feedS())
+                .isCloseTo(1.1 * line, within(1e-9));
     }
 
     private static Operation op(int number, String cutter, List<Move> moves) {
