@@ -29,6 +29,7 @@ public final class InchSentence {
         CM2("cm²", "in²", 100 / Units.MM2_PER_IN2, 0, 1, false),
         MM_PER_S("mm/s", "in/s", 1 / Units.MM_PER_IN, 0, 2, false),
         MM_PER_MIN("mm/min", "in/min", 1 / Units.MM_PER_IN, 0, 2, false),
+        M_PER_MIN("m/min", "ft/min", 1000 / (12 * Units.MM_PER_IN), 0, 0, false),
         MM("mm", "in", 1 / Units.MM_PER_IN, 0, 2, false),
         UM("µm", "µin", 1000 / Units.MM_PER_IN, 0, 0, false),
         MPA("MPa", "psi", 1e6 / Units.PA_PER_PSI, 0, 0, true),

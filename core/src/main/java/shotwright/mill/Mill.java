@@ -63,9 +63,10 @@ public record Mill(
      *
      * @param depthShare share of the usual depth of cut it takes
      * @param feedShare share of the usual chip load it takes
+     * @param runOutMm total reading of an indicator on a cutter in its collet
      * @param complianceUmPerN how far spindle and collet give way under a side force at the holder's nose
      */
-    public record Frame(Quantity depthShare, Quantity feedShare, QuantityRange complianceUmPerN) {}
+    public record Frame(Quantity depthShare, Quantity feedShare, Quantity runOutMm, QuantityRange complianceUmPerN) {}
 
     public Mill {
         notes = List.copyOf(notes);

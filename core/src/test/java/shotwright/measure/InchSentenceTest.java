@@ -28,6 +28,7 @@ class InchSentenceTest {
             0.82 cm³ | 0.050 in³
             500 mm³  | 0.03051 in³
             40 mm/s  | 1.57 in/s
+            350 m/min | 1148 ft/min
             79 cm³/s | 4.82 in³/s
             0.8 µm   | 31.5 µin
             """)

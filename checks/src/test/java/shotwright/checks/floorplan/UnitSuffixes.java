@@ -16,7 +16,7 @@ final class UnitSuffixes {
     /** Units as a name ends in them; pure numbers say what kind of number they are. */
     private static final String UNITS = "Mm|Mm2|Mm3|Mm4|Cm3|Um|M|M2|In|C|K|S|Min|H|Days|Deg|Rad|Rpm|G|Kg|Mg"
             + "|N|Kn|Nm|ShortTons|Pa|Kpa|Mpa|KPa|MPa|ShortTonsPerIn2|PaS|PaSn|W|Kw|J|Kj|KjPerKg|KjPerMol|JPerKgK"
-            + "|WPerMK|WPerK|WPerM2K|Mm2PerS|MmPerS|MmPerMin|MmPerIn|MPerS|M3PerS|Cm3PerS|GPerCm3|KgPerM3|M3PerKg"
+            + "|WPerMK|WPerK|WPerM2K|Mm2PerS|MmPerS|MmPerS2|MmPerMin|MmPerIn|MPerS|M3PerS|Cm3PerS|GPerCm3|KgPerM3|M3PerKg"
             + "|M3PerKgK|GPerS|PerS|PerMin|PerH|PerK|PerC|PerPa|KPerPa|PerKg|PerPart|Money|Price"
             + "|Ratio|Share|Percent|Factor|Count|Exponent|Index|Score|Error";
 

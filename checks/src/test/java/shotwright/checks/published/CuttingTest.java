@@ -291,9 +291,9 @@ class CuttingTest {
                 " ",
                 cut("flat-1-32in", 12, "6061-t6", "small-vmc-30k", CutKind.SLOT, 0.05, 1)
                         .reasons());
-        double share = 100 * 0.01 / Units.inToMm(1 / 32.0);
+        double share = 100 * 0.008 / Units.inToMm(1 / 32.0);
         Check.exact(
-                "0.01 mm on 1/32 in is named with its share",
+                "0.008 mm on 1/32 in is named with its share",
                 true,
                 words.contains(String.format(java.util.Locale.ROOT, "%.1f %% of the diameter", share)));
     }

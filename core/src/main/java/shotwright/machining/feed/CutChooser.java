@@ -186,10 +186,11 @@ final class CutChooser {
         reasons.add(0, sentence(limit, load, rpm));
         if (cutter.diaMm().value() < TINY_MM)
             reasons.add("A cutter this small starts at half the feed; measure its length, blow the chips away.");
-        if (CutModel.RUN_OUT_MM > 0.1 * feedMm && cutter.diaMm().value() < 3)
-            reasons.add("Run-out of 0.010 mm is " + Math.round(100 * CutModel.RUN_OUT_MM / feedMm)
+        if (model.runOutMm() > 0.1 * feedMm && cutter.diaMm().value() < 3)
+            reasons.add("Run-out of " + Digits.fixed(model.runOutMm(), 3) + " mm is "
+                    + Math.round(100 * model.runOutMm() / feedMm)
                     + " % of the feed per tooth and "
-                    + Digits.figures(100 * CutModel.RUN_OUT_MM / cutter.diaMm().value(), 2)
+                    + Digits.figures(100 * model.runOutMm() / cutter.diaMm().value(), 2)
                     + " % of the diameter; clean the collet.");
         double feed = FeedRate.mmPerMin(feedMm, teeth, rpm);
         double dia = cutter.diaMm().value();
@@ -204,7 +205,7 @@ final class CutChooser {
                 widthMm,
                 feedMm * Chip.largestShare(engagement),
                 CuttingPower.removalCm3PerMin(passMm, widthMm, feed),
-                Entry.plungeMmPerMin(slotFeed, dia),
+                Entry.plunges(cutter) ? Entry.plungeMmPerMin(slotFeed, dia) : 0,
                 Entry.rampDeg(dia),
                 load,
                 limit,

@@ -14,7 +14,7 @@ import java.util.List;
  * @param widthMm width of a pass
  * @param largestChipMm thickest chip
  * @param removalCm3PerMin metal removed
- * @param plungeMmPerMin feed straight down
+ * @param plungeMmPerMin feed straight down; 0 for cutters that must not go straight down
  * @param rampDeg angle of a ramp or helix
  * @param load what it does to cutter and spindle
  * @param limit what keeps the feed where it is

@@ -13,8 +13,8 @@ import shotwright.mill.Mill;
  * tangential one (from memory). Integrals of the power-law force along the edge.
  */
 final class CutModel {
-    /** How much the two teeth of a cutter in a small collet differ (common practice: total reading 0.01 mm). */
-    static final double RUN_OUT_MM = 0.01;
+    /** Run-out of a cutter in a small collet when the mill's file says nothing (common practice). */
+    private static final double RUN_OUT_MM = 0.01;
 
     /** Thinnest chip a fresh edge still cuts (common practice: half of an edge radius of 4 µm). */
     static final double THINNEST_CHIP_MM = 0.002;
@@ -42,17 +42,24 @@ final class CutModel {
     private final Cut cut;
     private final CutterBeam beam;
     private final Band complianceUmPerN;
+    private final double runOutMm;
 
     CutModel(Cut cut) {
         this.cut = cut;
         this.beam = CutterBeam.of(cut.cutter(), cut.stickoutMm());
         Mill.Frame frame = cut.mill().frame();
+        this.runOutMm = frame == null ? RUN_OUT_MM : frame.runOutMm().value();
         this.complianceUmPerN = frame == null
                 ? COMPLIANCE_UM_PER_N
                 : new Band(
                         frame.complianceUmPerN().low(),
                         frame.complianceUmPerN().mid(),
                         frame.complianceUmPerN().high());
+    }
+
+    /** Total reading of an indicator on the cutter. */
+    double runOutMm() {
+        return runOutMm;
     }
 
     /** Diameter that cuts: of balls at the depth, of cones at half the depth. */
@@ -120,7 +127,7 @@ final class CutModel {
         Band power =
                 SpecificForce.bandNPerMm2(cut.alloy().machinability(), meanMm).times(perKcW);
         Band force = forceN(feedPerToothMm, depthMm, engagementRad);
-        double longToothMm = Chip.withRunOutMm(feedPerToothMm, teeth, RUN_OUT_MM);
+        double longToothMm = Chip.withRunOutMm(feedPerToothMm, teeth, runOutMm);
         double at = Math.min(depthMm / 2, beam.lengthMm() / 2);
         double beamMmPerN = beam.tipMm(1, at), mpaPerN = beam.stressMpa(1, at);
         Band bending = new Band(
