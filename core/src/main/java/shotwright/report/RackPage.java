@@ -74,7 +74,7 @@ public final class RackPage {
     private static void rows(StringBuilder s, Record record, String indent) {
         for (RecordComponent c : record.getClass().getRecordComponents()) {
             Object v = value(record, c);
-            if (v == null || c.getName().equals("id") || c.getName().equals("name")) continue;
+            if (v == null || indent.isEmpty() && List.of("id", "name").contains(c.getName())) continue;
             String label = pad(indent + words(c.getName()), 28);
             switch (v) {
                 case Quantity q ->
@@ -144,7 +144,7 @@ public final class RackPage {
     /** {@code nozzleBoreMm} as words, without the unit that stands behind the number. */
     static String words(String component) {
         String t = component.replaceAll(
-                "(GPerCm3|Mm2PerS|JPerKgK|WPerMK|KjPerKg|ShortTonsPerIn2|Cm3PerS|PerKg|PerH|PerK|PerS|GPs|Mpa|Gpa|Percent|Mm2|Mm|Kn|Nm|Deg|Min|Um|Rpm|C|G|N|W|H|S)$",
+                "(GPerCm3|Mm2PerS|MmPerS2|MmPerMin|NPerMm2|NPerMm|JPerMm3|MPerMin|UmPerN|Hb|JPerKgK|WPerMK|KjPerKg|ShortTonsPerIn2|Cm3PerS|PerKg|PerH|PerK|PerS|GPs|Mpa|Gpa|Percent|Mm2|Mm|Kn|Nm|Deg|Min|Um|Rpm|C|G|N|W|H|S)$",
                 "");
         if (t.isEmpty()) t = component;
         return t.replaceAll("([a-z])([A-Z])", "$1 $2")
