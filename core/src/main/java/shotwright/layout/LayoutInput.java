@@ -53,7 +53,7 @@ public record LayoutInput(
             LayoutWishes wishes) {
         SightTolerance finest = SightTolerance.LADDER.getFirst();
         Sight[] sight = part.sight().at(finest);
-        Columns columns = Columns.of(part.mesh(), sight, part.exactShadow());
+        Columns columns = Columns.of(part.mesh(), part.edges(), sight, finest.leanDeg(), part.exactShadow());
         Columns.FreeBand band = columns.outerBand();
         double best = PartingHeights.bestPlane(columns, sight, part.edges(), finest.leanDeg());
         return new LayoutInput(part, wallMm, band.low(), band.high(), best, melt, press, shop, cavities, wishes);

@@ -1,5 +1,6 @@
 package shotwright.part;
 
+import shotwright.brep.ExactBody;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec3;
 import shotwright.mesh.Bvh;
@@ -34,9 +35,24 @@ public record PulledPart(Part part, Vec3 pull, Transform toPulled, PulledMesh tu
         TriMesh mesh = part.mesh().transform(turn);
         Shadow shadow = Shadow.of(mesh, progress.part(0, 0.4));
         Bvh tree = Bvh.of(mesh);
-        FacetSight sight = FacetSight.of(mesh, tree, shadow, progress.part(0.5, 1));
+        FacetSight sight = FacetSight.of(mesh, leans(part, mesh, unit), tree, shadow, progress.part(0.5, 1));
         PulledMesh turned = new PulledMesh(mesh, Edges.of(mesh), shadow, sight);
         return new PulledPart(part, unit, turn, turned, tree);
+    }
+
+    /** What leans least of each facet and, where it lies on an exact face, that face at its corners. */
+    private static double[] leans(Part part, TriMesh mesh, Vec3 pull) {
+        double[] lean = FacetSight.leans(mesh);
+        ExactBody exact = part.exact();
+        if (exact == null) return lean;
+        float[] n = exact.normals();
+        for (int f = 0; f < lean.length; f++) {
+            double most = 0;
+            for (int i = 9 * f; i < 9 * f + 9; i += 3)
+                most = Math.max(most, Math.abs(new Vec3(n[i], n[i + 1], n[i + 2]).dot(pull)));
+            lean[f] = Math.min(lean[f], most);
+        }
+        return lean;
     }
 
     /** The facets in the pulled frame. */

@@ -155,14 +155,11 @@ final class FaceTable {
                     pulled.pull(),
                     pulled.mesh().box().min().z(),
                     pulled.mesh().box().max().z());
-            Columns columns = Columns.of(pulled.mesh(), sight, pulled.exactShadow());
+            double leanDeg = SightTolerance.LADDER.getFirst().leanDeg();
+            Columns columns = Columns.of(pulled.mesh(), pulled.edges(), sight, leanDeg, pulled.exactShadow());
             Columns.FreeBand band = columns.outerBand();
             level = band.low() <= band.high();
-            partingMm = PartingHeights.bestPlane(
-                    columns,
-                    sight,
-                    pulled.edges(),
-                    SightTolerance.LADDER.getFirst().leanDeg());
+            partingMm = PartingHeights.bestPlane(columns, sight, pulled.edges(), leanDeg);
         }
 
         FaceTable make() {

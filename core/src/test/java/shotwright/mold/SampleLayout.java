@@ -53,7 +53,7 @@ public final class SampleLayout {
         PulledMesh m = part.turned();
         FacetSight sight = m.sight();
         Sight[] s = sight.at(SightTolerance.LADDER.getFirst());
-        return PartingHeights.bestPlane(Columns.of(m.mesh(), s, m.shadow()), s, m.edges(), 0.1);
+        return PartingHeights.bestPlane(Columns.of(m.mesh(), m.edges(), s, 0.1, m.shadow()), s, m.edges(), 0.1);
     }
 
     /** Cavities in a row along x, gates from +y. */

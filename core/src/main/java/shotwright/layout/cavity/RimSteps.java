@@ -32,7 +32,7 @@ public record RimSteps(List<Vec3> corners) {
     public static RimSteps of(PulledPart part, CavityShape shape, double partingZMm) {
         SightTolerance finest = SightTolerance.LADDER.getFirst();
         Sight[] sight = part.sight().at(finest);
-        Columns columns = Columns.of(part.mesh(), sight, part.exactShadow());
+        Columns columns = Columns.of(part.mesh(), part.edges(), sight, finest.leanDeg(), part.exactShadow());
         PartingHeights heights = PartingHeights.of(columns, sight, part.edges(), finest.leanDeg(), partingZMm);
         List<Vec3> corners = new ArrayList<>();
         for (int v = 0; v < part.mesh().vertexCount(); v++) {

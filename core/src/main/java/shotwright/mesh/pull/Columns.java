@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
+import shotwright.mesh.Edges;
 import shotwright.mesh.Shadow;
 import shotwright.mesh.TriMesh;
 
@@ -47,21 +48,32 @@ public final class Columns {
         }
     }
 
-    /** Gathers the columns, sets their bands from what is visible, and finds those on the outer rim of the shadow. */
-    public static Columns of(TriMesh mesh, Sight[] sight, Shadow shadow) {
+    /**
+     * Gathers the columns, sets their bands from what is visible, and finds those on the outer rim of the shadow.
+     *
+     * @param leanDeg how far a facet leans off the pull and still stands
+     */
+    public static Columns of(TriMesh mesh, Edges edges, Sight[] sight, double leanDeg, Shadow shadow) {
         double diagonal = mesh.box().diagonal();
         int[] columnOf = new int[mesh.vertexCount()];
         Columns c = new Columns(mesh, columnOf, group(mesh, SAME_COLUMN * diagonal, columnOf));
         for (int f = 0; f < sight.length; f++) {
             if (sight[f] != Sight.UP && sight[f] != Sight.DOWN) continue;
             for (int k = 0; k < 3; k++) {
-                int v = mesh.corner(f, k), j = columnOf[v];
-                if (sight[f] == Sight.UP) c.upper[j] = Math.min(c.upper[j], mesh.z(v));
-                else c.lower[j] = Math.max(c.lower[j], mesh.z(v));
+                int v = mesh.corner(f, k);
+                c.bind(v, mesh.z(v), sight[f] == Sight.UP);
             }
         }
+        new WallBounds(mesh, edges, sight, leanDeg, SAME_COLUMN * diagonal)
+                .find(b -> c.bind(b.vertex(), b.height(), b.upper()));
         c.findOuter(shadow, ON_THE_RIM * diagonal);
         return c;
+    }
+
+    private void bind(int vertex, double z, boolean above) {
+        int j = columnOf[vertex];
+        if (above) upper[j] = Math.min(upper[j], z);
+        else lower[j] = Math.max(lower[j], z);
     }
 
     /** Numbers the columns: vertices nearer than the distance in the plane fall together, by a grid and its eight neighbours. */

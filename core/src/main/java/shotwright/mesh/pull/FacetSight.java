@@ -18,20 +18,42 @@ public final class FacetSight {
     private static final int CHUNK = 2048;
 
     private final TriMesh mesh;
+    private final double[] lean;
     private final boolean[] blocked;
     private final boolean cast;
 
-    private FacetSight(TriMesh mesh, boolean[] blocked, boolean cast) {
+    private FacetSight(TriMesh mesh, double[] lean, boolean[] blocked, boolean cast) {
         this.mesh = mesh;
+        this.lean = lean;
         this.blocked = blocked;
         this.cast = cast;
     }
 
+    /** The sine of the lean of every facet off the pull: 0 when it stands, 1 when it lies flat. */
+    public static double[] leans(TriMesh mesh) {
+        double[] lean = new double[mesh.facetCount()];
+        for (int f = 0; f < lean.length; f++) {
+            Vec3 n = mesh.doubleAreaNormal(f);
+            double l = n.length();
+            lean[f] = l == 0 ? 1 : Math.abs(n.z()) / l;
+        }
+        return lean;
+    }
+
     /** Casts the rays, on all cores. */
     public static FacetSight of(TriMesh mesh, Bvh tree, Shadow shadow, Progress progress) {
+        return of(mesh, leans(mesh), tree, shadow, progress);
+    }
+
+    /**
+     * Casts the rays, on all cores.
+     *
+     * @param lean sine of the lean of every facet's surface off the pull; the triangles over a curved standing wall lean by themselves
+     */
+    public static FacetSight of(TriMesh mesh, double[] lean, Bvh tree, Shadow shadow, Progress progress) {
         boolean[] blocked = new boolean[mesh.facetCount()];
         boolean cast = shadow.hiddenShare() > NOTHING_HIDDEN;
-        FacetSight sight = new FacetSight(mesh, blocked, cast);
+        FacetSight sight = new FacetSight(mesh, lean, blocked, cast);
         if (!cast) return sight;
         double offset = 1e-5 * mesh.box().diagonal();
         double steepest =
@@ -40,16 +62,15 @@ public final class FacetSight {
         IntStream.range(0, chunks).parallel().forEach(chunk -> {
             Probe probe = new Probe();
             int end = Math.min(mesh.facetCount(), (chunk + 1) * CHUNK);
-            for (int f = chunk * CHUNK; f < end; f++) blocked[f] = isBlocked(mesh, tree, probe, f, steepest, offset);
+            for (int f = chunk * CHUNK; f < end; f++)
+                blocked[f] = lean[f] > steepest && isBlocked(mesh, tree, probe, f, offset);
             progress.at("looking along the pull", (double) chunk / chunks);
         });
         return sight;
     }
 
-    private static boolean isBlocked(TriMesh mesh, Bvh tree, Probe probe, int f, double steepest, double offset) {
-        Vec3 n = mesh.doubleAreaNormal(f);
-        if (Math.abs(n.z()) <= steepest * n.length()) return false;
-        Vec3 way = n.z() > 0 ? Vec3.Z : Vec3.Z.negate(), centre = mesh.centroid(f);
+    private static boolean isBlocked(TriMesh mesh, Bvh tree, Probe probe, int f, double offset) {
+        Vec3 way = mesh.doubleAreaNormal(f).z() > 0 ? Vec3.Z : Vec3.Z.negate(), centre = mesh.centroid(f);
         int hits = 0;
         for (int k = 0; k < 4 && hits < 2; k++) {
             Vec3 from = k == 3 ? centre : centre.toward(mesh.cornerPoint(f, k), 0.7);
@@ -63,7 +84,7 @@ public final class FacetSight {
         if (grown.facetCount() != mesh.facetCount())
             throw new IllegalArgumentException(
                     "mesh: " + grown.facetCount() + " facets where " + mesh.facetCount() + " were looked at");
-        return new FacetSight(grown, blocked, cast);
+        return new FacetSight(grown, lean, blocked, cast);
     }
 
     /** False when the areas showed that nothing is hidden. */
@@ -77,12 +98,12 @@ public final class FacetSight {
 
     /** The sight of every facet under a tolerance. */
     public Sight[] at(SightTolerance tolerance) {
-        double lean = Math.sin(Math.toRadians(tolerance.leanDeg()));
+        double steepest = Math.sin(Math.toRadians(tolerance.leanDeg()));
         double width = tolerance.widthShare() * mesh.box().diagonal();
         Sight[] sight = new Sight[mesh.facetCount()];
         for (int f = 0; f < sight.length; f++) {
             Vec3 n = mesh.doubleAreaNormal(f);
-            if (Math.abs(n.z()) <= lean * n.length() || shadowWidth(f, n) < width) sight[f] = Sight.FREE;
+            if (lean[f] <= steepest || shadowWidth(f, n) < width) sight[f] = Sight.FREE;
             else if (blocked[f]) sight[f] = Sight.HIDDEN;
             else sight[f] = n.z() > 0 ? Sight.UP : Sight.DOWN;
         }

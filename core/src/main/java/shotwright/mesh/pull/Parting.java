@@ -86,7 +86,7 @@ public record Parting(
 
     private static Choice choose(PulledMesh part, SightTolerance tolerance, double planeZ) {
         Sight[] sight = part.sight().at(tolerance);
-        Columns columns = Columns.of(part.mesh(), sight, part.shadow());
+        Columns columns = Columns.of(part.mesh(), part.edges(), sight, tolerance.leanDeg(), part.shadow());
         double z = Double.isNaN(planeZ)
                 ? PartingHeights.bestPlane(columns, sight, part.edges(), tolerance.leanDeg())
                 : planeZ;

@@ -9,12 +9,13 @@ import shotwright.mesh.Edges;
 /**
  * The height of the parting surface at every vertex of a part. A run of rim that can be parted at one height is; the outer one at the plane asked
  * for, an inner one (a shut-off) as near to it as its own band allows. A run that must step follows its bands with limited slope:
- * L' = max(L_j − k d), U' = min(U_j + k d), height = clamp(plane, L', U'), d along the rim.
+ * L' = max(L_j − k d), U' = min(U_j + k d), height = clamp(plane, L', U'), d along the rim; where L' and U' cross, k is doubled until they do not.
  */
 public final class PartingHeights {
     /** Rise over run of a step where the part leaves the choice: 60°. */
     public static final double SLOPE = Math.tan(Math.toRadians(60));
 
+    private static final double STEEPEST = 64 * SLOPE;
     private static final double NOISE = 1e-7;
 
     private final double planeZ;
@@ -128,6 +129,9 @@ public final class PartingHeights {
                 high[j] = onPlane ? planeZ : columns.upper(j);
             }
             double[] lowReach = graph.spreadLower(low, SLOPE), highReach = graph.spreadUpper(high, SLOPE);
+            double[] gap = new double[low.length];
+            for (int j = 0; j < gap.length; j++) gap[j] = lowReach[j] - highReach[j];
+            steepen(low, high, lowReach, highReach);
             double[] height = new double[low.length];
             List<Riser> risers = new ArrayList<>();
             for (int j = 0; j < height.length; j++) {
@@ -136,11 +140,8 @@ public final class PartingHeights {
                 if (p >= 0 && !steps[p]) h = rest[p];
                 else if (p < 0) h = between(planeZ, low[j], high[j]);
                 else {
-                    if (lowReach[j] > highReach[j])
-                        risers.add(new Riser(
-                                new Vec3(columns.x(j), columns.y(j), (lowReach[j] + highReach[j]) / 2),
-                                lowReach[j] - highReach[j]));
                     h = between(between(rest[p], lowReach[j], highReach[j]), low[j], high[j]);
+                    if (gap[j] > 0) risers.add(new Riser(new Vec3(columns.x(j), columns.y(j), h), gap[j]));
                 }
                 height[j] = h;
             }
@@ -148,6 +149,21 @@ public final class PartingHeights {
             for (int v = 0; v < atVertex.length; v++) atVertex[v] = height[columns.columnOf(v)];
             risers.sort((a, b) -> Double.compare(b.rise(), a.rise()));
             return new PartingHeights(planeZ, atVertex, List.copyOf(risers), flat);
+        }
+
+        /** Where the bands cross, the step is made as steep as the part forces it, to a factor of two. */
+        private void steepen(double[] low, double[] high, double[] lowReach, double[] highReach) {
+            for (double slope = 2 * SLOPE; slope <= STEEPEST; slope *= 2) {
+                boolean crossed = false;
+                for (int j = 0; j < low.length && !crossed; j++) crossed = lowReach[j] > highReach[j];
+                if (!crossed) return;
+                double[] l = graph.spreadLower(low, slope), u = graph.spreadUpper(high, slope);
+                for (int j = 0; j < low.length; j++) {
+                    if (lowReach[j] <= highReach[j]) continue;
+                    lowReach[j] = l[j];
+                    highReach[j] = u[j];
+                }
+            }
         }
 
         /** Finds for every piece of rim whether one height serves it, and which. */

@@ -11,6 +11,9 @@ import shotwright.mesh.TriMesh;
  * meets a down facet. Lengths are those in plan.
  */
 final class RimGraph {
+    /** Sine of 5°: a free facet that leans more off the pull is free for being thin. */
+    static final double STANDS = 0.087;
+
     private final int[] first;
     private final int[] to;
     private final double[] length;
@@ -23,7 +26,7 @@ final class RimGraph {
 
     static RimGraph of(Columns columns, Sight[] sight, Edges edges, double leanDeg) {
         TriMesh mesh = columns.mesh();
-        double lean = Math.sin(Math.toRadians(leanDeg));
+        double lean = Math.max(Math.sin(Math.toRadians(leanDeg)), STANDS);
         int[] start = new int[2 * edges.count()], end = new int[2 * edges.count()];
         int n = 0;
         for (int e = 0; e < edges.count(); e++) {

@@ -55,7 +55,7 @@ class RealPartsPartingTest {
         "wallet_case_front.stl, z, 0.0277, plane, 5",
         "round_cut_push_button.stl, y, 0.0001, stepped, 2",
         "sculpted_keycap_wide.stl, z, 0, plane, 2",
-        "cable_strain_relief_half.stl, z, 0.0711, stepped, 5",
+        "cable_strain_relief_half.stl, z, 0.0711, stepped, 3",
         "panel_hinge_half.stl, z, 0.0548, stepped, 4"
     })
     void realPart(String name, String axis, double hiddenShare, String kind, int loops) {
