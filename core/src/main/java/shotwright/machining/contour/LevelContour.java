@@ -3,10 +3,7 @@ package shotwright.machining.contour;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shotwright.geom.Vec2;
 import shotwright.machining.contact.DropCutter;
@@ -34,12 +31,15 @@ public final class LevelContour {
     private static final double SHORTEST_MM = 0.0005;
     private static final double EXACT_MM = 1e-6;
     private static final int MOST_ROUNDS = 40;
+    /** Pieces tried between two chosen places before the line is opened there. */
+    private static final int MOST_PIECES = 600;
 
     private final DropCutter drop;
     private final DropCutter.Cursor cursor = new DropCutter.Cursor();
     private final Grid grid;
     private final float[] tips;
     private final BitSet exact;
+    private int piecesLeft;
 
     /**
      * @param drop the exact cutter
@@ -90,16 +90,16 @@ public final class LevelContour {
     /** The lines at a height; those that meet the border of the map are left out. */
     public Level at(double zMm) {
         int raised = 0;
-        Map<Integer, Integer> next = march(zMm);
+        List<List<March.Crossing>> loops = march(zMm);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            int more = raise(next, zMm);
+            int more = raise(loops, zMm);
             raised += more;
             if (more == 0) break;
-            next = march(zMm);
+            loops = march(zMm);
         }
         List<Contour> lines = new ArrayList<>();
         int splits = 0;
-        for (int[] loop : loops(next)) {
+        for (List<March.Crossing> loop : loops) {
             List<Contour> found = refine(loop, zMm);
             lines.addAll(found);
             if (!found.isEmpty() && !found.getFirst().closed()) splits += found.size();
@@ -107,75 +107,21 @@ public final class LevelContour {
         return new Level(zMm, lines, raised, splits);
     }
 
-    private boolean free(int i, int j, double zMm) {
-        return i >= 0 && j >= 0 && i < grid.nx() && j < grid.ny() && tips[grid.index(i, j)] <= zMm;
+    private List<List<March.Crossing>> march(double zMm) {
+        return new March(grid, cell -> tips[cell] <= zMm).loops();
     }
 
-    /** Number of the side between a place and its right (0) or upper (1) neighbour. */
-    private int side(int i, int j, int upward) {
-        return 2 * ((j + 1) * (grid.nx() + 2) + i + 1) + upward;
-    }
-
-    /** From each crossing to the next, the free side on the left; where two free corners face each other the metal between is whole. */
-    private Map<Integer, Integer> march(double zMm) {
-        Map<Integer, Integer> next = new LinkedHashMap<>();
-        boolean[] corner = new boolean[4];
-        int[] sides = new int[4];
-        for (int j = -1; j < grid.ny(); j++)
-            for (int i = -1; i < grid.nx(); i++) {
-                corner[0] = free(i, j, zMm);
-                corner[1] = free(i + 1, j, zMm);
-                corner[2] = free(i + 1, j + 1, zMm);
-                corner[3] = free(i, j + 1, zMm);
-                if (corner[0] == corner[1] && corner[1] == corner[2] && corner[2] == corner[3]) continue;
-                sides[0] = side(i, j, 0);
-                sides[1] = side(i + 1, j, 1);
-                sides[2] = side(i, j + 1, 0);
-                sides[3] = side(i, j, 1);
-                for (int k = 0; k < 4; k++) {
-                    if (!corner[k] || corner[(k + 1) % 4]) continue;
-                    int back = k;
-                    while (corner[(back + 3) % 4]) back = (back + 3) % 4;
-                    next.put(sides[k], sides[(back + 3) % 4]);
-                }
-            }
-        return next;
-    }
-
-    private static List<int[]> loops(Map<Integer, Integer> next) {
-        List<int[]> loops = new ArrayList<>();
-        Map<Integer, Integer> open = new HashMap<>(next);
-        for (int start : next.keySet()) {
-            if (!open.containsKey(start)) continue;
-            List<Integer> loop = new ArrayList<>();
-            for (@Nullable Integer at = start; at != null && open.containsKey(at); ) {
-                loop.add(at);
-                at = open.remove(at);
-            }
-            loops.add(loop.stream().mapToInt(Integer::intValue).toArray());
-        }
-        return loops;
-    }
-
-    /** The free and the blocked place of a crossing, as i, j, i, j. */
-    private int[] ends(int side, double zMm) {
-        int cell = side / 2, i = cell % (grid.nx() + 2) - 1, j = cell / (grid.nx() + 2) - 1;
-        int oi = i + (side % 2 == 0 ? 1 : 0), oj = j + side % 2;
-        return free(i, j, zMm) ? new int[] {i, j, oi, oj} : new int[] {oi, oj, i, j};
-    }
-
-    private int raise(Map<Integer, Integer> next, double zMm) {
+    private int raise(List<List<March.Crossing>> loops, double zMm) {
         int raised = 0;
-        for (int side : next.keySet()) {
-            int[] e = ends(side, zMm);
-            if (!free(e[0], e[1], zMm)) continue;
-            int cell = grid.index(e[0], e[1]);
-            if (exact.get(cell)) continue;
-            exact.set(cell);
-            double tip = tip(grid.x(e[0]), grid.y(e[1]));
-            tips[cell] = up(tip);
-            if (tip > zMm) raised++;
-        }
+        for (List<March.Crossing> loop : loops)
+            for (March.Crossing c : loop) {
+                int cell = grid.index(c.i(), c.j());
+                if (exact.get(cell)) continue;
+                exact.set(cell);
+                double tip = tip(grid.x(c.i()), grid.y(c.j()));
+                tips[cell] = up(tip);
+                if (tip > zMm) raised++;
+            }
         return raised;
     }
 
@@ -193,20 +139,25 @@ public final class LevelContour {
         return tip(p.x(), p.y()) <= zMm;
     }
 
-    private List<Contour> refine(int[] loop, double zMm) {
+    private List<Contour> refine(List<March.Crossing> loop, double zMm) {
         List<Vec2> rough = new ArrayList<>();
-        for (int side : loop) {
-            int[] e = ends(side, zMm);
-            if (e[2] < 0 || e[3] < 0 || e[2] >= grid.nx() || e[3] >= grid.ny()) return List.of();
-            rough.add(new Vec2((grid.x(e[0]) + grid.x(e[2])) / 2, (grid.y(e[1]) + grid.y(e[3])) / 2));
+        for (March.Crossing c : loop) {
+            if (c.atBorder(grid)) return List.of();
+            rough.add(free(c).plus(blocked(c)).times(0.5));
         }
         List<Vec2> chosen = new ArrayList<>();
         double longest = Math.clamp(drop.profile().largestRadiusMm() / 4, LEAST_LONGEST_MM, LONGEST_MM);
-        for (int k : Thinning.closed(rough, grid.cell() / 2, longest)) {
-            int[] e = ends(loop[k], zMm);
-            chosen.add(bisect(new Vec2(grid.x(e[0]), grid.y(e[1])), new Vec2(grid.x(e[2]), grid.y(e[3])), zMm));
-        }
+        for (int k : Thinning.closed(rough, grid.cell() / 2, longest))
+            chosen.add(bisect(free(loop.get(k)), blocked(loop.get(k)), zMm));
         return joined(chosen, zMm);
+    }
+
+    private Vec2 free(March.Crossing c) {
+        return new Vec2(grid.x(c.i()), grid.y(c.j()));
+    }
+
+    private Vec2 blocked(March.Crossing c) {
+        return new Vec2(grid.x(c.outI()), grid.y(c.outJ()));
     }
 
     /** The free place next to the border between a free and a blocked one. */
@@ -227,6 +178,7 @@ public final class LevelContour {
         for (int i = 0; i < chosen.size(); i++) {
             Vec2 a = chosen.get(i), b = chosen.get((i + 1) % chosen.size());
             List<Vec2> between = new ArrayList<>();
+            piecesLeft = MOST_PIECES;
             if (halve(a, b, zMm, between)) {
                 run.addAll(between);
             } else {
@@ -254,6 +206,7 @@ public final class LevelContour {
     private boolean halve(Vec2 a, Vec2 b, double zMm, List<Vec2> out) {
         double length = a.distance(b);
         if (length < SHORTEST_MM) return true;
+        if (--piecesLeft < 0) return false;
         Vec2 left = b.minus(a).times(1 / length).left();
         Vec2 middle = a.plus(b).times(0.5);
         if (fits(middle, left, zMm)

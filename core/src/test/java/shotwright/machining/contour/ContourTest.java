@@ -135,6 +135,25 @@ class ContourTest {
         assertThat(found).isGreaterThan(300);
     }
 
+    /** A level through saddles, where the line is not one: it is opened there instead of being looked for without end. */
+    @Test
+    void levelThroughSaddles() {
+        int n = 60;
+        Solids.Soup soup = new Solids.Soup();
+        for (int i = 0; i < n; i++)
+            for (int j = 0; j < n; j++) soup.quad(wave(i, j), wave(i + 1, j), wave(i + 1, j + 1), wave(i, j + 1));
+        CutterProfile flat = CutterProfile.flat(3);
+        LevelContour.Level level = contours(soup.mesh(), flat, 0.1).at(0);
+        DropCutter drop = new DropCutter(TriangleTree.of(soup.mesh()), flat);
+        assertThat(level.contours()).isNotEmpty();
+        for (Contour c : level.contours())
+            for (Vec2 p : c.points()) assertThat(drop.tipMm(p.x(), p.y())).isLessThanOrEqualTo(0);
+    }
+
+    private static Vec3 wave(int i, int j) {
+        return new Vec3(i, j, 2 * Math.sin(0.35 * i) * Math.cos(0.3 * j));
+    }
+
     /** Measured before with JTS alone: a square boss grown by 3 with 4, 8, 22, 40 chords to a quarter comes 2.9424 … 2.9994 near. */
     @ParameterizedTest
     @CsvSource({"4, 2.9424", "8, 2.9856", "22, 2.9981", "40, 2.9994"})
