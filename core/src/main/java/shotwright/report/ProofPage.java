@@ -87,8 +87,8 @@ public final class ProofPage {
     }
 
     private static void line(StringBuilder s, boolean inch, String metric) {
-        s.append(FirstAnswerPage.wrap("", inch ? InchSentence.of(metric) : metric))
-                .append('\n');
+        String pad = metric.startsWith("  ") ? "  " : "", said = metric.strip();
+        s.append(FirstAnswerPage.wrap(pad, inch ? InchSentence.of(said) : said)).append('\n');
     }
 
     /** The same for scripts, lengths in millimetres. */

@@ -104,7 +104,7 @@ final class Control {
         if (title.isEmpty()) title = comment;
         boolean names = comment.startsWith("OP ");
         if (names) close();
-        if (names || !named && moves.isEmpty()) words = comment;
+        if (names || !named && moves.isEmpty()) words = comment.replaceFirst("^OP \\d+: *", "");
         named |= names;
     }
 

@@ -17,6 +17,9 @@ public final class Proveout {
     /** Most faults of one kind told for one operation; more say nothing new. */
     private static final int MOST_OF_A_KIND = 20;
 
+    /** Most places looked up for the move that cut them. */
+    private static final int MOST_PLACES = 500;
+
     /** What part of the work the heights are, and what part the exact check. */
     private static final double HEIGHTS = 0.6;
 
@@ -61,12 +64,12 @@ public final class Proveout {
         Half half = task.half();
         Leftover leftover = null;
         if (half != null) {
-            HalfComparison comparison = new HalfComparison(removal.stock(), half, task);
-            leftover = comparison.compare(progress.part(EXACT, 1));
-            gouges(comparison, faults);
             ExactCheck check = new ExactCheck(task, half);
             for (int o = 0; o < operations.size(); o++)
                 faults.addAll(check.check(o, operations.get(o), share(progress, o, operations.size(), HEIGHTS, EXACT)));
+            HalfComparison comparison = new HalfComparison(removal.stock(), half, task);
+            leftover = comparison.compare(progress.part(EXACT, 1));
+            gouges(comparison, faults);
         }
         double removedMm3 = start.volumeMm3() - removal.stock().volumeMm3();
         return new Proof(removal.stock(), told(faults), leftover, removedMm3, removal.cellCount());
@@ -84,7 +87,7 @@ public final class Proveout {
     }
 
     private void gouges(HalfComparison comparison, List<Fault> faults) {
-        List<Integer> cells = comparison.gouged();
+        List<Integer> cells = comparison.gouged().stream().limit(MOST_PLACES).toList();
         List<Vec3> places = cells.stream().map(comparison::place).toList();
         DeepestCut guilty = new DeepestCut(task, places);
         for (int p = 0; p < places.size(); p++)

@@ -117,7 +117,7 @@ final class StockRemoval {
 
     private static List<Contact> worstOfEachMove(List<Contact> all) {
         all.sort(Comparator.comparingInt(Contact::move)
-                .thenComparing(c -> c.part() == null ? -1 : c.part().ordinal())
+                .thenComparing(c -> c.part() == null ? "" : c.part().words())
                 .thenComparing(Comparator.comparingDouble(Contact::depthMm).reversed()));
         List<Contact> worst = new ArrayList<>();
         for (Contact c : all) {

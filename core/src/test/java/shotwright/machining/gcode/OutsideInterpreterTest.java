@@ -236,6 +236,37 @@ class OutsideInterpreterTest {
         sameMoves(moving(read(text.toString()).program()), Rs274.run(folder, text.toString()), 25.4);
     }
 
+    /**
+     * Handbook 13.2: a square pocket of 40 mm by a cutter of 6 mm, six rings 3 mm apart from a helix of radius 1.5 outwards. Lines 484.27476 mm,
+     * arcs 37.71679 mm, rapids 12.5 mm by closed form; our moves, our text read back and the interpreter's calls all add up to them.
+     */
+    @Test
+    void aSquarePocketIsAsLongAsItsClosedForm(@TempDir Path folder) throws Exception {
+        StringBuilder text = new StringBuilder("G21 G90 G17 G94 G54\nS9000 M3\nG0 X1.5\nG0 Z5.\nG1 Z0. F300.\n");
+        for (String z : new String[] {"-0.3333", "-0.6667", "-1.", "-1."})
+            text.append("G3 X1.5 Y0. Z" + z + " I-1.5 J0.\n");
+        for (int k = 0; k < 6; k++) {
+            double half = 2 + 3 * k;
+            double[][] ring = {{half, half}, {-half, half}, {-half, -half}, {half, -half}, {half, half}};
+            for (double[] p : ring) text.append("G1 X" + p[0] + " Y" + p[1] + " F900.\n");
+        }
+        text.append("G0 Z5.\nM30\n");
+        List<Step> ours = moving(read(text.toString()).program());
+        double linesMm = sum(ours, Line.class), arcsMm = sum(ours, Arc.class);
+        assertThat(linesMm).isCloseTo(484.27476, within(1e-5));
+        assertThat(arcsMm).isCloseTo(37.71679, within(1e-5));
+        double rapidsMm = sum(ours, Rapid.class) - (TOP_MM - 5) + 5;
+        assertThat(rapidsMm).isCloseTo(12.5, within(1e-9));
+        sameMoves(ours, Rs274.run(folder, text.toString()), 1);
+    }
+
+    private static double sum(List<Step> steps, Class<? extends Step> kind) {
+        return steps.stream()
+                .filter(kind::isInstance)
+                .mapToDouble(Step::lengthMm)
+                .sum();
+    }
+
     @Test
     void stepsAndStickyWordsAreReadTheSame(@TempDir Path folder) throws Exception {
         String text = """

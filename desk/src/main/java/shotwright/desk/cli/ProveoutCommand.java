@@ -5,10 +5,11 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -47,6 +48,8 @@ import shotwright.report.ProofPage;
                 "run a milling program against its stock, and against the half it should leave; every fault with its line")
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class ProveoutCommand implements Callable<Integer> {
+    private static final String NUMBER = " *(-?\\d{1,4}(?:\\.\\d{1,9})?) *";
+    private static final Pattern THREE = Pattern.compile(NUMBER + "," + NUMBER + "," + NUMBER);
     private static final int LARGEST_BYTES = 200_000_000;
 
     /** How far above the stock the spindle's top is taken to be when the program goes there, mm. */
@@ -58,18 +61,16 @@ final class ProveoutCommand implements Callable<Integer> {
     @Option(
             names = "--stock",
             required = true,
-            split = ",",
             paramLabel = "L,W,T",
             description = "size of the stock in x, y and z, mm")
-    List<Double> stock;
+    String stock;
 
     @Option(
             names = "--zero",
-            split = ",",
             paramLabel = "X,Y,Z",
             description =
                     "where the program's zero lies, from the stock's lower left corner on its top, mm (default: there)")
-    List<Double> zero = List.of(0.0, 0.0, 0.0);
+    String zero = "0,0,0";
 
     @Option(
             names = "--cutters",
@@ -158,13 +159,19 @@ final class ProveoutCommand implements Callable<Integer> {
     }
 
     private Box3 box() {
-        if (stock.size() != 3 || !stock.stream().allMatch(v -> v > 0 && v < 2000))
-            throw new JobException("--stock " + stock + ": write three lengths in mm, as in --stock 80,60,20.", null);
-        if (zero.size() != 3)
-            throw new JobException("--zero " + zero + ": write three lengths in mm, as in --zero 40,30,-0.5.", null);
-        Vec3 z = new Vec3(zero.get(0), zero.get(1), zero.get(2));
-        Vec3 low = new Vec3(0, 0, -stock.get(2)).minus(z);
-        return new Box3(low, low.plus(new Vec3(stock.get(0), stock.get(1), stock.get(2))));
+        Vec3 size = lengths("--stock", stock, "80,60,20"), at = lengths("--zero", zero, "40,30,-0.5");
+        if (!(Math.min(size.x(), Math.min(size.y(), size.z())) > 0))
+            throw new JobException("--stock " + stock + ": every length must be above zero.", null);
+        Vec3 low = new Vec3(0, 0, -size.z()).minus(at);
+        return new Box3(low, low.plus(size));
+    }
+
+    private static Vec3 lengths(String option, String text, String example) {
+        Matcher m = THREE.matcher(text);
+        if (!m.matches())
+            throw new JobException(
+                    option + " " + text + ": write three lengths in mm, as in " + option + " " + example + ".", null);
+        return new Vec3(Double.parseDouble(m.group(1)), Double.parseDouble(m.group(2)), Double.parseDouble(m.group(3)));
     }
 
     private String text() {
