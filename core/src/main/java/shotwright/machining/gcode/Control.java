@@ -59,6 +59,7 @@ final class Control {
     private String words = "";
     private boolean named;
     private @Nullable Setting setting;
+    private double highestZMm = Double.NEGATIVE_INFINITY;
     private boolean ended;
 
     Control(Dialect.DwellUnit dwellUnit, double topZMm) {
@@ -315,6 +316,7 @@ final class Control {
             if (setting != null && !setting.equals(now)) close();
             setting = now;
         }
+        if (m.to().z() < topZMm) highestZMm = Math.max(highestZMm, m.to().z());
         moves.add(m);
         moveLines.add(block.at().line());
         tip = m.to();
@@ -347,9 +349,7 @@ final class Control {
     Listing listing(Block.Place end, Box3 stock) {
         close();
         if (operations.isEmpty()) throw end.fault("the program moves nothing", "check that it is the right file");
-        double clearanceZMm = Math.nextUp(stock.max().z());
-        for (Operation o : operations)
-            clearanceZMm = Math.max(clearanceZMm, o.from().z());
+        double clearanceZMm = Math.max(Math.nextUp(stock.max().z()), highestZMm);
         WorkOffset in = offset == null ? WorkOffset.G54 : offset;
         String name = title.isBlank() ? end.file() : title;
         return new Listing(new Program(name, in, stock, clearanceZMm, operations), lines);

@@ -9,9 +9,12 @@ import shotwright.geom.Vec2;
  * @param centre its axis
  * @param diameterMm diameter asked for
  * @param bottomZMm how deep the full diameter must reach
+ * @param lowestZMm how deep a tip may go at most: what lies below must stay whole
  */
-public record Hole(String name, Vec2 centre, double diameterMm, double bottomZMm) {
+public record Hole(String name, Vec2 centre, double diameterMm, double bottomZMm, double lowestZMm) {
     public Hole {
         if (!(diameterMm > 0)) throw new IllegalArgumentException("diameterMm: " + diameterMm + " is not above zero");
+        if (!(lowestZMm <= bottomZMm))
+            throw new IllegalArgumentException("lowestZMm: " + lowestZMm + " is above the bottom " + bottomZMm);
     }
 }

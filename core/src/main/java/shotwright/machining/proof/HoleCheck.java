@@ -60,7 +60,9 @@ final class HoleCheck {
 
     private void hole(Hole h, List<Fault> faults) {
         double wantedMm = h.diameterMm() / 2;
-        Extreme wide = new Extreme(0), deep = new Extreme(Double.POSITIVE_INFINITY);
+        Extreme wide = new Extreme(0),
+                deep = new Extreme(Double.POSITIVE_INFINITY),
+                tip = new Extreme(Double.POSITIVE_INFINITY);
         List<Operation> operations = task.program().operations();
         for (int o = 0; o < operations.size(); o++) {
             MountedCutter cutter = task.cutter(operations.get(o));
@@ -72,6 +74,7 @@ final class HoleCheck {
                     if (!(s instanceof Feed) || countersinks || !inside(s, h)) continue;
                     double lowMm = s.box().min().z(), radiusMm = farthest(s, h.centre()) + profile.largestRadiusMm();
                     if (radiusMm > wide.value + SAME_MM) wide.take(radiusMm, o, m, s.to());
+                    if (lowMm < tip.value - SAME_MM) tip.take(lowMm, o, m, s.to());
                     if (lowMm + profile.endHeightMm() < deep.value - SAME_MM)
                         deep.take(lowMm + profile.endHeightMm(), o, m, s.to());
                 }
@@ -82,6 +85,8 @@ final class HoleCheck {
             faults.add(wide.fault(Fault.Kind.HOLE_SIZE, h.name(), 2 * wide.value, 2 * wantedMm));
         if (!(deep.value <= h.bottomZMm() + task.limits().levelMm()))
             faults.add(deep.fault(Fault.Kind.HOLE_DEPTH, h.name(), deep.operation < 0 ? 0 : deep.value, h.bottomZMm()));
+        if (tip.value < h.lowestZMm() - task.limits().levelMm())
+            faults.add(tip.fault(Fault.Kind.HOLE_DEPTH, h.name() + ", too deep", tip.value, h.lowestZMm()));
     }
 
     /** Whether a step works within a hole: its axis stays inside the circle. */

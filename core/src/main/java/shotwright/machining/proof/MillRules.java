@@ -119,12 +119,25 @@ final class MillRules {
         return null;
     }
 
+    /** The ways from the first cut on: where the spindle stood before is not the program's. */
     private static void travel(Program program, Mill mill, List<Fault> faults) {
-        Box3 box = program.box();
+        Box3 box = null;
+        for (Operation op : program.operations()) {
+            for (Move m : op.moves()) {
+                boolean cuts = m instanceof Feed || m instanceof Drilling;
+                if (box != null) box = box.join(m.box());
+                else if (cuts) box = m.box();
+            }
+        }
+        if (box == null) return;
         axis(program, "X", box.size().x(), mill.travelXMm().value(), faults);
         axis(program, "Y", box.size().y(), mill.travelYMm().value(), faults);
-        double lowest = box.min().z(), highest = Math.max(box.max().z(), program.clearanceZMm());
-        axis(program, "Z", highest - lowest, mill.travelZMm().value(), faults);
+        axis(
+                program,
+                "Z",
+                program.clearanceZMm() - box.min().z(),
+                mill.travelZMm().value(),
+                faults);
     }
 
     private static void axis(Program program, String axis, double wayMm, double travelMm, List<Fault> faults) {

@@ -226,6 +226,16 @@ class PlantedFaultsTest {
     }
 
     @Test
+    void aHoleTooDeep() {
+        int line = lineIn(TEXT, 4, l -> l.contains("G1 Z-9."), 1);
+        String text = withLine(TEXT, line, "Z-9.", "Z-11.");
+        Proof p = prove(text);
+        assertThat(p.faults()).hasSize(1);
+        assertThat(p.faults().getFirst().what()).isEqualTo("dowel left, too deep");
+        assertThat(lines(p, text, Fault.Kind.HOLE_DEPTH)).containsExactly(line);
+    }
+
+    @Test
     void aVentAHundredthTooDeep() {
         int line = lineIn(TEXT, 5, l -> l.contains("Z-0.02"), 1);
         String text = withLine(TEXT, line, "Z-0.02", "Z-0.03");
@@ -268,6 +278,16 @@ class PlantedFaultsTest {
         Proof tile = Proveout.run(task, StockHeights.block(corner, 0.02), Progress.SILENT);
         gougedBy(tile, 2, SmallHalf.DEPTH * Math.tan(Math.toRadians(0.1)), 0.0008);
         assertThat(tile.stock().grid().count()).isEqualTo(300 * 300);
+    }
+
+    /** Where the spindle stands before the program and how far it rises to the machine's top is no way of the program. */
+    @Test
+    void travelIsCountedFromTheFirstCut() {
+        String text = TEXT.replace("M30", "G53 G0 Z0.\nM30");
+        Listing far = new GcodeReader(Dialect.DwellUnit.SECONDS).read("half.nc", text, SmallHalf.STOCK, 500);
+        ProofTask task = ProofTask.of(far.program(), SmallHalf.cutters())
+                .on(MillRack.standard().byId("bench-router-300"));
+        assertThat(prove(task).faults().stream().map(Fault::text)).isEmpty();
     }
 
     @Test
