@@ -7,6 +7,7 @@ import shotwright.layout.Half;
  * The exact circle behind a many-sided hole in the mesh, kept for milling and for exact solids.
  *
  * @param name what it is for
+ * @param use what it does
  * @param half the half it is in
  * @param centreMm centre of the mouth, mold frame
  * @param axis unit direction into the metal
@@ -15,4 +16,4 @@ import shotwright.layout.Half;
  * @param depthMm depth
  */
 public record ExactCircle(
-        String name, Half half, Vec3 centreMm, Vec3 axis, double diameterMm, double endDiameterMm, double depthMm) {}
+        String name, Bore use, Half half, Vec3 centreMm, Vec3 axis, double diameterMm, double endDiameterMm, double depthMm) {}

@@ -153,7 +153,7 @@ final class FeedTools {
     }
 
     private void round(String name, Half half, RoundShape shape, double volume, boolean bored) {
-        List<ExactCircle> circles = bored ? List.of(HoleTools.circle(name, half, shape)) : List.of();
+        List<ExactCircle> circles = bored ? List.of(HoleTools.circle(name, Bore.FEED, half, shape)) : List.of();
         tools.add(new ConvexTool(name, Material.FEED, half, shape, volume, circles));
     }
 }

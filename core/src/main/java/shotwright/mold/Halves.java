@@ -59,11 +59,13 @@ public final class Halves {
         Box3 block = block();
         requireRoom(block);
         Parting parting = part(block, progress.part(0.05, 0.3));
-        TriMesh meeting = parting.complex().between(parting.b(), parting.a());
+        Complex parted = parting.complex();
+        TriMesh meeting = parted.between(parting.b(), parting.a());
+        TriMesh plainA = parted.extract(parting.a()), plainB = parted.extract(parting.b());
         Cutting cutting = new Cutting(parting);
         cutting.cut(Tools.of(layout, PartingWords.stepMm(parting), parts.meshes()), progress.part(0.3, 0.9));
         progress.at("checking the halves", 0.9);
-        return result(block, parting, meeting, cutting);
+        return result(block, parting, meeting, plainA, plainB, cutting);
     }
 
     private Box3 block() {
@@ -102,7 +104,8 @@ public final class Halves {
         }
     }
 
-    private MoldResult result(Box3 block, Parting parting, TriMesh meeting, Cutting cutting) {
+    private MoldResult result(
+            Box3 block, Parting parting, TriMesh meeting, TriMesh plainA, TriMesh plainB, Cutting cutting) {
         Complex c = cutting.complex();
         Specks specks = Specks.giveOver(c, parting.a(), parting.b());
         double volumeA = c.volume(parting.a()), volumeB = c.volume(parting.b());
@@ -110,8 +113,8 @@ public final class Halves {
         double cut = c.volume(Material.FEED) + c.volume(Material.VENT) + c.volume(Material.HOLE);
         double balance = Math.abs(volumeA + volumeB + partVolume + cut - block.volume()) / block.volume();
         ColumnTest after = ColumnTest.overAll(c, ColumnTest.SIDE);
-        MoldHalf a = half(Half.A, c, parting.a(), volumeA, parting.columns().lockShareA(), parting);
-        MoldHalf b = half(Half.B, c, parting.b(), volumeB, parting.columns().lockShareB(), parting);
+        MoldHalf a = half(Half.A, c, parting.a(), plainA, volumeA, parting.columns().lockShareA(), parting);
+        MoldHalf b = half(Half.B, c, parting.b(), plainB, volumeB, parting.columns().lockShareB(), parting);
         List<Finding> findings = new ArrayList<>(cutting.findings());
         double allowed = Opening.allowedShare(undercuts, shadowMm2);
         Transform toMold = parts.places().getFirst();
@@ -137,9 +140,10 @@ public final class Halves {
                 findings);
     }
 
-    private MoldHalf half(Half half, Complex c, int cell, double volume, double lockShare, Parting parting) {
+    private MoldHalf half(
+            Half half, Complex c, int cell, TriMesh plain, double volume, double lockShare, Parting parting) {
         Opening opening =
                 parting.isPlaneFallBack() ? Opening.LOCKED : Opening.of(half, lockShare, undercuts, shadowMm2);
-        return new MoldHalf(half, c.extract(cell), volume, c.openEdges(cell), lockShare, opening);
+        return new MoldHalf(half, c.extract(cell), plain, volume, c.openEdges(cell), lockShare, opening);
     }
 }

@@ -39,17 +39,28 @@ final class HoleTools {
             t.dowel("dowel " + (i + 1), layout.dowels().get(i));
         for (int i = 0; i < layout.screws().size(); i++)
             t.screw("screw " + (i + 1), layout.screws().get(i));
-        for (int i = 0; i < layout.pry().size(); i++)
-            t.pry("pry pocket " + (i + 1), layout.pry().get(i));
+        t.pryPockets(layout.pry());
         List<PinPlace> pins = layout.release().pins();
         for (int i = 0; i < pins.size(); i++) t.pin("pin " + (i + 1), pins.get(i), parts);
         return t.tools;
     }
 
+    /** The pockets to open the mold. */
+    static List<ConvexTool> pockets(LayoutResult layout) {
+        HoleTools t = new HoleTools(layout.block(), ChannelShape.STAND_OUT_MM);
+        t.pryPockets(layout.pry());
+        return t.tools;
+    }
+
+    private void pryPockets(List<PryRelief> pockets) {
+        for (int i = 0; i < pockets.size(); i++) pry("pry pocket " + (i + 1), pockets.get(i));
+    }
+
     /** The exact circle behind a bored shape; a feed's smaller end may be its mouth. */
-    static ExactCircle circle(String name, Half half, RoundShape s) {
+    static ExactCircle circle(String name, Bore use, Half half, RoundShape s) {
         return new ExactCircle(
                 name,
+                use,
                 half,
                 s.fromMm(),
                 s.toMm().minus(s.fromMm()).unit(),
@@ -67,11 +78,12 @@ final class HoleTools {
     }
 
     /** A hole from the parting surface into a half; a hole as deep as the half goes through. */
-    private void fromParting(String name, Half half, Vec2 at, double diameter, double depth) {
+    private void fromParting(String name, Bore use, Half half, Vec2 at, double diameter, double depth) {
         boolean through = depth >= thickness(half) - 1e-6;
         double deep = Math.min(depth, thickness(half));
         add(
                 name,
+                use,
                 half,
                 RoundShape.cylinder(
                         in(at, half, 0),
@@ -82,31 +94,32 @@ final class HoleTools {
     }
 
     /** A hole from the outer face of a half. */
-    private void fromOutside(String name, Half half, Vec2 at, double diameter, double depth) {
+    private void fromOutside(String name, Bore use, Half half, Vec2 at, double diameter, double depth) {
         double face = thickness(half);
         add(
                 name,
+                use,
                 half,
                 RoundShape.cylinder(
                         in(at, half, face), in(at, half, face - depth), diameter, ChannelShape.STAND_OUT_MM, 0));
     }
 
-    private void add(String name, Half half, RoundShape shape) {
+    private void add(String name, Bore use, Half half, RoundShape shape) {
         tools.add(new ConvexTool(
-                name, Material.HOLE, half, shape, shape.volumeMm3(), List.of(circle(name, half, shape))));
+                name, Material.HOLE, half, shape, shape.volumeMm3(), List.of(circle(name, use, half, shape))));
     }
 
     private void dowel(String name, DowelPlace d) {
-        fromParting(name + ", fixed", d.holdHalf(), d.atMm(), d.holdHoleMm(), d.holdDepthMm());
-        fromParting(name + ", sliding", d.holdHalf().other(), d.atMm(), d.slipHoleMm(), d.slipDepthMm());
+        fromParting(name + ", fixed", Bore.DOWEL_HELD, d.holdHalf(), d.atMm(), d.holdHoleMm(), d.holdDepthMm());
+        fromParting(name + ", sliding", Bore.DOWEL_SLIDING, d.holdHalf().other(), d.atMm(), d.slipHoleMm(), d.slipDepthMm());
     }
 
     private void screw(String name, ScrewPlace s) {
-        fromParting(name + ", clearance", s.headHalf(), s.atMm(), s.clearanceMm(), thickness(s.headHalf()));
+        fromParting(name + ", clearance", Bore.CLEARANCE, s.headHalf(), s.atMm(), s.clearanceMm(), thickness(s.headHalf()));
         if (s.counterboreDepthMm() > 0)
-            fromOutside(name + ", counterbore", s.headHalf(), s.atMm(), s.counterboreMm(), s.counterboreDepthMm());
+            fromOutside(name + ", counterbore", Bore.COUNTERBORE, s.headHalf(), s.atMm(), s.counterboreMm(), s.counterboreDepthMm());
         if (s.threadDepthMm() > 0)
-            fromParting(name + ", thread", s.headHalf().other(), s.atMm(), s.threadDrillMm(), s.threadDepthMm());
+            fromParting(name + ", thread", Bore.THREAD, s.headHalf().other(), s.atMm(), s.threadDrillMm(), s.threadDepthMm());
     }
 
     /** A box from the parting plane; where it reaches an edge of the block it stands out. */
@@ -141,17 +154,17 @@ final class HoleTools {
     private void pin(String name, PinPlace p, List<TriMesh> parts) {
         double floor = depthOfPart(p, parts), face = thickness(p.half());
         if (Double.isNaN(floor)) {
-            fromParting(name, p.half(), p.atMm(), p.holeMm(), face);
+            fromParting(name, Bore.PIN, p.half(), p.atMm(), p.holeMm(), face);
             return;
         }
         Vec3 tip = in(p.atMm(), p.half(), floor - INTO_PART_MM), outside = in(p.atMm(), p.half(), face);
         RoundShape fitted = RoundShape.cylinder(outside, tip, p.holeMm(), ChannelShape.STAND_OUT_MM, 0);
         double gon = fitted.volumeMm3() / fitted.fromMm().distance(tip);
         tools.add(new ConvexTool(
-                name, Material.HOLE, p.half(), fitted, gon * (face - floor), List.of(circle(name, p.half(), fitted))));
+                name, Material.HOLE, p.half(), fitted, gon * (face - floor), List.of(circle(name, Bore.PIN, p.half(), fitted))));
         double rest = face - floor - p.guideMm();
         if (rest > 0 && p.reliefMm() > p.holeMm())
-            fromOutside(name + ", relief", p.half(), p.atMm(), p.reliefMm(), rest);
+            fromOutside(name + ", relief", Bore.PIN_RELIEF, p.half(), p.atMm(), p.reliefMm(), rest);
     }
 
     /** How deep in its half the part reaches at a pin's place: the outermost facet over it; NaN where there is none. */

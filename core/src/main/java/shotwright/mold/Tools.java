@@ -22,4 +22,13 @@ public final class Tools {
         all.addAll(HoleTools.of(layout, stepMm, parts));
         return all;
     }
+
+    /** What is open towards the parting face over its whole length: lying pieces of the feed, vents, pry pockets. */
+    public static List<ConvexTool> channels(LayoutResult layout) {
+        List<ConvexTool> all = new ArrayList<>(FeedTools.of(layout.feed(), layout.block()));
+        all.removeIf(t -> !t.circles().isEmpty());
+        all.addAll(VentTools.of(layout.vents()));
+        all.addAll(HoleTools.pockets(layout));
+        return all;
+    }
 }
