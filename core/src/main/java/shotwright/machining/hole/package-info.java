@@ -1,12 +1,13 @@
 /**
- * How holes that must fit are made.
+ * How the round holes of a half are made: which cutters in which order, and their moves.
  *
- * <p>What comes in: a hole's limits and depth, cutters.
+ * <p>What comes in: the holes in the frame of the programs with their limits, the cutters on the rack, mill, alloy and tables of feeds.
  *
- * <p>What goes out: {@link shotwright.machining.hole.FittedHole}: drill and ream, or {@link shotwright.machining.hole.BoreSteps} of a helix with
+ * <p>What goes out: {@link shotwright.machining.hole.HoleWay}: tasks, each one cutter at one hole, that the plan gathers by cutter, and what is left
+ * to the bench. {@link shotwright.machining.hole.FittedHole} says how a hole with limits is made: drilled and reamed, or bored on a helix with
  * gauging in between.
  *
- * <p>Whose formulas: ISO 286 limits; plane geometry of the helix; correction by half the difference in diameter.
+ * <p>Whose formulas: ISO 286 limits; drill points and helices by plane geometry; correction by half the difference in diameter.
  */
 @org.jspecify.annotations.NullMarked
 package shotwright.machining.hole;

@@ -1,0 +1,339 @@
+package shotwright.machining.hole;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import shotwright.cutter.Cutter;
+import shotwright.cutter.CutterProfile;
+import shotwright.geom.Vec2;
+import shotwright.geom.Vec3;
+import shotwright.machining.feed.Cut;
+import shotwright.machining.feed.CutChoice;
+import shotwright.machining.feed.CutData;
+import shotwright.machining.feed.CutKind;
+import shotwright.machining.feed.Entry;
+import shotwright.machining.feed.FeedTable;
+import shotwright.machining.feed.HoleData;
+import shotwright.machining.path.Drilling;
+import shotwright.machining.path.PathBuilder;
+import shotwright.machining.work.Hole;
+import shotwright.machining.work.Phase;
+import shotwright.machining.work.Task;
+import shotwright.mill.Mill;
+import shotwright.mold.Bore;
+import shotwright.stock.MoldMaterial;
+
+/**
+ * Chooses how holes are made. Fitted ones are spotted, drilled under size, then reamed where a reamer of that size is on the rack, else milled
+ * round in tasks that leave room to measure and correct. The others are drilled to size where a drill comes near enough, else milled round.
+ *
+ * <p>Round milling after common practice: rough to 0.2 mm under size, then to 0.05 mm, gauge, correct, last turn and one free turn.
+ */
+public final class HolePlanner {
+    /** How near a reamer's nominal size must be to the hole wanted: the middle of what H7 allows small holes. */
+    private static final double REAM_MM = 0.013;
+
+    /** How near a drill must be where nothing has to fit. */
+    private static final double DRILL_MM = 0.1;
+
+    private static final double ROUGH_UNDER_MM = 0.2, HALF_FINISHED_UNDER_MM = 0.05;
+
+    /** A reamer's lead: so much deeper it goes, and the drill before it. */
+    private static final double LEAD_MM = 1;
+
+    /** A drill that goes through goes so much further than its point. */
+    private static final double BREAK_OUT_MM = 0.5;
+
+    private static final double RETRACT_MM = 1.5;
+
+    /** A cutter that mills a hole round may be so thick, for chips to get out, and must be so thick, for stiffness. */
+    private static final double MOST_OF_HOLE = 0.8, LEAST_OF_HOLE = 0.35;
+
+    private static final double PITCH_OF_CUTTER = 0.1;
+    private static final double SPARE_REACH_MM = 1;
+
+    private final List<Cutter> cutters;
+    private final Mill mill;
+    private final MoldMaterial alloy;
+    private final FeedTable table;
+
+    public HolePlanner(List<Cutter> cutters, Mill mill, MoldMaterial alloy, FeedTable table) {
+        this.cutters = List.copyOf(cutters);
+        this.mill = mill;
+        this.alloy = alloy;
+        this.table = table;
+    }
+
+    /**
+     * The way to make a hole, seen with its mouth up.
+     *
+     * @param floorMm metal below the end of the hole; a drill point and a reamer's lead must stay in it. Infinite when the hole goes through
+     */
+    public HoleWay plan(Hole hole, double floorMm) {
+        return new Way(hole, floorMm).plan();
+    }
+
+    /** The choice for one hole. */
+    private final class Way {
+        private final Hole hole;
+        private final double floorMm;
+        private final double depthMm;
+        private final List<Task> tasks = new ArrayList<>();
+        private final List<String> notes = new ArrayList<>();
+        private String byHand = "";
+
+        Way(Hole hole, double floorMm) {
+            this.hole = hole;
+            this.floorMm = floorMm;
+            depthMm = hole.depthMm();
+        }
+
+        HoleWay plan() {
+            if (hole.isTapered()) tapered();
+            else if (hole.isFitted()) fitted();
+            else plain();
+            if (hole.use() == Bore.THREAD) byHand = "tap " + hole.name();
+            return new HoleWay(hole, tasks, byHand, notes);
+        }
+
+        private Task task(Phase phase, Cutter cutter, double speedRpm, Task.Path path) {
+            return new Task(
+                    phase,
+                    phase.words() + " " + hole.name(),
+                    cutter,
+                    stickoutMm(cutter, depthMm + LEAD_MM),
+                    speedRpm,
+                    hole.atMm(),
+                    path);
+        }
+
+        private void tapered() {
+            double smallMm = Math.min(hole.diameterMm(), hole.endDiameterMm());
+            drilled(d -> d <= smallMm - 0.05, smallMm);
+            byHand = String.format(
+                    Locale.ROOT, "ream %s to its taper, %.2f to %.2f mm", hole.name(), smallMm,
+                    Math.max(hole.diameterMm(), hole.endDiameterMm()));
+        }
+
+        private void fitted() {
+            Optional<Cutter> reamer = of(Cutter.Shape.REAMER)
+                    .filter(c -> hole.diameterMm() - diaMm(c) >= 0 && hole.diameterMm() - diaMm(c) <= REAM_MM)
+                    .filter(c -> reaches(c, depthMm + LEAD_MM))
+                    .filter(c -> floorMm > LEAD_MM + pointMm(c))
+                    .filter(c -> !HoleData.ream(c, depthMm, alloy, mill, table).tooFast())
+                    .min(Comparator.comparingDouble(c -> hole.diameterMm() - diaMm(c)));
+            if (reamer.isPresent()) {
+                double underMm = HoleData.drillBeforeReamMm(hole.diameterMm(), table);
+                if (drilled(d -> d < hole.diameterMm() - 0.05, underMm)) {
+                    ream(reamer.get());
+                    return;
+                }
+                tasks.clear();
+            }
+            round();
+        }
+
+        private double pointMm(Cutter reamer) {
+            return HoleData.pointMm(diaMm(reamer), Math.toRadians(118));
+        }
+
+        private void plain() {
+            double diaMm = hole.diameterMm();
+            boolean flatFloor = hole.use() == Bore.COUNTERBORE;
+            if (!flatFloor && drilled(d -> Math.abs(d - diaMm) <= DRILL_MM, diaMm)) return;
+            round();
+        }
+
+        private Stream<Cutter> of(Cutter.Shape shape) {
+            return cutters.stream().filter(c -> c.shape() == shape);
+        }
+
+        private boolean reaches(Cutter c, double deepMm) {
+            boolean slim = c.shankMm().value() <= diaMm(c) + 1e-9;
+            return c.reachMm().value() >= deepMm
+                    || slim && c.reachMm().value() + SPARE_REACH_MM >= deepMm;
+        }
+
+        /** Spots and drills with the drill nearest to a size among those allowed; false when none serves. */
+        private boolean drilled(Predicate<Double> allowed, double wishMm) {
+            Cutter drill = of(Cutter.Shape.DRILL)
+                    .filter(c -> allowed.test(diaMm(c)))
+                    .filter(c -> reaches(c, drilledDepthMm(c)))
+                    .filter(c -> hole.through() || pointOf(c) + leadMm() < floorMm)
+                    .min(Comparator.comparingDouble(c -> Math.abs(diaMm(c) - wishMm)))
+                    .orElse(null);
+            if (drill == null) return false;
+            spot(drill);
+            HoleData data = HoleData.drill(drill, diaMm(drill), drilledDepthMm(drill), alloy, mill, table);
+            double bottomMm = hole.mouthZMm() - drilledDepthMm(drill) - pointOf(drill);
+            boolean pecks = data.firstPeckMm() < drilledDepthMm(drill);
+            tasks.add(task(Phase.DRILL, drill, data.speedRpm(), (pen, clearZMm) -> {
+                approach(pen, clearZMm);
+                pen.add(List.of(new Drilling(
+                        pecks ? Drilling.Kind.PECK : Drilling.Kind.DRILL,
+                        pen.tip(),
+                        hole.atMm(),
+                        hole.mouthZMm() + RETRACT_MM,
+                        bottomMm,
+                        pecks ? data.nextPeckMm() : 0,
+                        0,
+                        false,
+                        data.feedMmPerMin())));
+            }));
+            return true;
+        }
+
+        private double leadMm() {
+            return hole.isFitted() ? LEAD_MM : 0;
+        }
+
+        private double pointOf(Cutter drill) {
+            return CutterProfile.of(drill).endHeightMm();
+        }
+
+        /** Depth of the drill's full diameter. */
+        private double drilledDepthMm(Cutter drill) {
+            return hole.through() ? depthMm + BREAK_OUT_MM : depthMm + leadMm();
+        }
+
+        private void spot(Cutter drill) {
+            Cutter spot = of(Cutter.Shape.SPOT)
+                    .min(Comparator.comparingDouble(c -> Math.abs(c.shankMm().value() - diaMm(drill) - 1)))
+                    .orElse(null);
+            if (spot == null) {
+                notes.add("No spot drill on the rack: start " + hole.name() + " with a centre punch or a short drill.");
+                return;
+            }
+            CutterProfile end = CutterProfile.of(spot);
+            double wishMm = Math.min(diaMm(drill) + 0.3, 2 * end.largestRadiusMm() - 0.1);
+            boolean keepEdge = hole.isFitted() || hole.use() == Bore.FEED;
+            double spotMm = keepEdge ? Math.min(wishMm, hole.diameterMm() - 0.2) : wishMm;
+            double deepMm = Math.max(0.1, end.heightMm(Math.max(spotMm / 2, end.flatRadiusMm())));
+            HoleData data = HoleData.drill(spot, Math.max(spotMm, 1), deepMm, alloy, mill, table);
+            tasks.add(task(Phase.SPOT, spot, data.speedRpm(), (pen, clearZMm) -> {
+                approach(pen, clearZMm);
+                pen.add(List.of(new Drilling(
+                        Drilling.Kind.DRILL,
+                        pen.tip(),
+                        hole.atMm(),
+                        hole.mouthZMm() + RETRACT_MM,
+                        hole.mouthZMm() - deepMm,
+                        0,
+                        0,
+                        false,
+                        data.feedMmPerMin())));
+            }));
+        }
+
+        private void ream(Cutter reamer) {
+            HoleData data = HoleData.ream(reamer, depthMm, alloy, mill, table);
+            double bottomMm = hole.mouthZMm() - depthMm - LEAD_MM;
+            tasks.add(task(Phase.REAM, reamer, data.speedRpm(), (pen, clearZMm) -> {
+                approach(pen, clearZMm);
+                pen.rapidZ(hole.mouthZMm() + RETRACT_MM);
+                pen.lineZ(bottomMm, data.feedMmPerMin());
+                pen.lineZ(hole.mouthZMm() + RETRACT_MM, 2 * data.feedMmPerMin());
+                pen.rapidZ(clearZMm);
+            }));
+            notes.add("Ream " + hole.name() + " with the spindle turning forward in and out; never turn a reamer back.");
+        }
+
+        private void round() {
+            @Nullable Chosen best = null;
+            for (Cutter c : cutters) {
+                if (c.shape() != Cutter.Shape.FLAT) continue;
+                double share = diaMm(c) / hole.diameterMm();
+                if (share > MOST_OF_HOLE || share < LEAST_OF_HOLE) continue;
+                if (!reaches(c, depthMm + (hole.through() ? BREAK_OUT_MM : 0))) continue;
+                CutChoice choice = CutChoice.of(
+                        new Cut(
+                                c,
+                                stickoutMm(c, depthMm),
+                                alloy,
+                                mill,
+                                CutKind.WALL,
+                                Math.min(depthMm, PITCH_OF_CUTTER * diaMm(c)),
+                                ROUGH_UNDER_MM / 2),
+                        table);
+                if (choice instanceof CutData data && (best == null || diaMm(c) > diaMm(best.cutter)))
+                    best = new Chosen(c, data);
+            }
+            if (best == null) {
+                byHand = String.format(
+                        Locale.ROOT,
+                        "make %s, %.3f mm, on the bench: no cutter on the rack is slim and long enough",
+                        hole.name(),
+                        hole.diameterMm());
+                return;
+            }
+            Chosen chosen = best;
+            tasks.add(task(Phase.BORE, chosen.cutter, chosen.data.speedRpm(), (pen, clearZMm) -> mill(pen, clearZMm, chosen)));
+            if (hole.isFitted())
+                notes.add(String.format(
+                        Locale.ROOT,
+                        "Stop before the last turns of %s and gauge it: it stands %.2f mm under size. Put half of what is wrong into the radius offset.",
+                        hole.name(),
+                        HALF_FINISHED_UNDER_MM));
+        }
+
+        /** Helix to rough size, then to half-finished size, then the last turn and a free one; each at the full depth. */
+        private void mill(PathBuilder pen, double clearZMm, Chosen c) {
+            double cutterMm = diaMm(c.cutter), feed = c.data.feedMmPerMin();
+            double bottomMm = hole.mouthZMm() - depthMm - (hole.through() ? BREAK_OUT_MM : 0);
+            double pitchMm = PITCH_OF_CUTTER * cutterMm;
+            approach(pen, clearZMm);
+            double roughMm = hole.diameterMm() - ROUGH_UNDER_MM;
+            ring(pen, roughMm - cutterMm, bottomMm, pitchMm, Entry.RAMP_FEED_SHARE * feed, cutterMm);
+            if (hole.isFitted()) {
+                level(pen, hole.diameterMm() - HALF_FINISHED_UNDER_MM - cutterMm, bottomMm, 1, feed, cutterMm);
+                level(pen, hole.diameterMm() - cutterMm, bottomMm, 2, feed, cutterMm);
+            } else {
+                level(pen, hole.diameterMm() - cutterMm, bottomMm, 1, feed, cutterMm);
+            }
+            pen.line(hole.atMm().atZ(bottomMm), feed);
+            pen.rapidZ(clearZMm);
+        }
+
+        private void ring(
+                PathBuilder pen, double pathDiaMm, double bottomMm, double pitchMm, double feed, double cutterMm) {
+            double f = Entry.helixMmPerMin(feed, pathDiaMm, cutterMm);
+            Vec3 start = new Vec3(hole.atMm().x() + pathDiaMm / 2, hole.atMm().y(), hole.mouthZMm() + 0.2);
+            pen.rapidZ(hole.mouthZMm() + RETRACT_MM);
+            pen.rapid(new Vec3(start.x(), start.y(), pen.tip().z()));
+            pen.line(start, f);
+            pen.helix(hole.atMm(), bottomMm, pitchMm, true, f);
+        }
+
+        /** Out to a larger ring by a half circle, round, at the floor where the tip stands. */
+        private void level(PathBuilder pen, double pathDiaMm, double zMm, int turns, double feed, double cutterMm) {
+            double f = Entry.helixMmPerMin(feed, pathDiaMm, cutterMm);
+            Vec2 centre = hole.atMm();
+            Vec3 to = new Vec3(centre.x() + pathDiaMm / 2, centre.y(), zMm);
+            // a half circle from the opposite side of the hole leads in without a mark
+            Vec3 opposite = new Vec3(centre.x() - (pathDiaMm / 2 - 0.3 * cutterMm), centre.y(), zMm);
+            pen.line(new Vec3(Math.max(opposite.x(), centre.x() - pathDiaMm / 4), centre.y(), zMm), f);
+            pen.arc(to, pen.tip().xy().plus(to.xy()).times(0.5), true, f);
+            for (int i = 0; i < turns; i++) pen.turn(centre, zMm, true, f);
+        }
+
+        private void approach(PathBuilder pen, double clearZMm) {
+            pen.over(hole.atMm().atZ(clearZMm), clearZMm);
+        }
+    }
+
+    private record Chosen(Cutter cutter, CutData data) {}
+
+    private static double diaMm(Cutter c) {
+        return c.diaMm().value();
+    }
+
+    /** How far a cutter stands out to reach a depth: its reach where it has a neck or slim shank, at least its flutes. */
+    static double stickoutMm(Cutter c, double depthMm) {
+        return Math.max(c.reachMm().value(), Math.max(c.fluteLengthMm().value(), depthMm + SPARE_REACH_MM));
+    }
+}

@@ -1,0 +1,57 @@
+package shotwright.machining.work;
+
+import shotwright.geom.Vec2;
+import shotwright.mold.Bore;
+
+/**
+ * A round hole along the spindle, in the frame of the half's programs with the parting face up.
+ *
+ * @param name what it is for
+ * @param use the same as a kind
+ * @param atMm its axis in plan
+ * @param fromParting its mouth opens to the parting face; false when it is made from the back
+ * @param through it leaves the metal on the other side
+ * @param diameterMm diameter at the mouth
+ * @param endDiameterMm diameter at the end; differs on a taper
+ * @param mouthZMm height of its mouth
+ * @param endZMm height of its end: below the mouth when made from the parting face, else above it
+ */
+public record Hole(
+        String name,
+        Bore use,
+        Vec2 atMm,
+        boolean fromParting,
+        boolean through,
+        double diameterMm,
+        double endDiameterMm,
+        double mouthZMm,
+        double endZMm) {
+    private static final double STRAIGHT_MM = 1e-6;
+
+    public double depthMm() {
+        return Math.abs(mouthZMm - endZMm);
+    }
+
+    public boolean isTapered() {
+        return Math.abs(diameterMm - endDiameterMm) > STRAIGHT_MM;
+    }
+
+    /** Something has to fit into it to a few micrometres. */
+    public boolean isFitted() {
+        return use == Bore.DOWEL_HELD || use == Bore.DOWEL_SLIDING || use == Bore.PIN;
+    }
+
+    /** The same hole seen with the back up: x runs the other way from the other edge of the half, and z counts from the back face. */
+    public Hole backUp(double backZMm) {
+        return new Hole(
+                name,
+                use,
+                new Vec2(-atMm.x(), atMm.y()),
+                fromParting,
+                through,
+                diameterMm,
+                endDiameterMm,
+                backZMm - mouthZMm,
+                backZMm - endZMm);
+    }
+}

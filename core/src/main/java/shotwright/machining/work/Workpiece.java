@@ -1,0 +1,151 @@
+package shotwright.machining.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import shotwright.geom.Box3;
+import shotwright.geom.Transform;
+import shotwright.geom.Vec3;
+import shotwright.layout.Block;
+import shotwright.layout.Half;
+import shotwright.layout.LayoutResult;
+import shotwright.mesh.TriMesh;
+import shotwright.mold.ChannelShape;
+import shotwright.mold.ConvexTool;
+import shotwright.mold.ExactCircle;
+import shotwright.mold.MoldHalf;
+import shotwright.mold.MoldResult;
+import shotwright.mold.RoundShape;
+import shotwright.mold.Tools;
+
+/**
+ * A half under the spindle with its parting face up. Zero is the corner of the block at the lower left of the mold's parting plane, the same
+ * edges for both halves: what the mill is out of square then shifts both alike.
+ *
+ * @param half which half
+ * @param toTable from the mold frame to the frame of the programs
+ * @param finished the half as it shall be
+ * @param plain the half before feed, vents and holes are cut
+ * @param metal the block it is cut from, skin taken off
+ * @param holes its round holes along the spindle
+ * @param channels its channels
+ */
+public record Workpiece(
+        Half half,
+        Transform toTable,
+        TriMesh finished,
+        TriMesh plain,
+        Box3 metal,
+        List<Hole> holes,
+        List<Channel> channels) {
+    private static final double SAME_MM = 1e-6;
+
+    public Workpiece {
+        holes = List.copyOf(holes);
+        channels = List.copyOf(channels);
+    }
+
+    /** One half of a mold. */
+    public static Workpiece of(Half half, LayoutResult layout, MoldResult mold) {
+        Block block = layout.block();
+        Transform toTable = toTable(half, block);
+        MoldHalf h = half == Half.A ? mold.a() : mold.b();
+        double thickness = half == Half.A ? block.thicknessAMm() : block.thicknessBMm();
+        double rise = half == Half.A ? block.riseAMm() : block.riseBMm();
+        double left = half == Half.A ? -block.widthMm() : 0;
+        Box3 metal = new Box3(
+                new Vec3(left, 0, -thickness), new Vec3(left + block.widthMm(), block.heightMm(), rise));
+        List<Hole> holes = new ArrayList<>();
+        for (ExactCircle c : mold.circles())
+            if (c.half() == half && isAlongSpindle(c)) holes.add(hole(c, toTable, metal));
+        List<Channel> channels = new ArrayList<>();
+        for (ConvexTool t : Tools.channels(layout)) if (t.half() == half) addChannel(channels, t, toTable, metal);
+        return new Workpiece(half, toTable, h.mesh().transform(toTable), h.plain().transform(toTable), metal, holes, channels);
+    }
+
+    /** B lies as it does in the mold; A is turned about the y axis. */
+    private static Transform toTable(Half half, Block block) {
+        Vec3 corner = new Vec3(block.widthMm() / 2, block.heightMm() / 2, 0);
+        Transform toCorner = Transform.translate(corner);
+        return half == Half.B ? toCorner : toCorner.then(Transform.turn(Vec3.Y, Math.PI));
+    }
+
+    private static boolean isAlongSpindle(ExactCircle c) {
+        return Math.abs(c.axis().z()) > 1 - SAME_MM;
+    }
+
+    private static Hole hole(ExactCircle c, Transform toTable, Box3 metal) {
+        Vec3 start = toTable.apply(c.centreMm());
+        Vec3 end = toTable.apply(c.centreMm().plus(c.axis().times(c.depthMm())));
+        double back = metal.min().z();
+        boolean startsHigher = start.z() >= end.z();
+        Vec3 high = startsHigher ? start : end, low = startsHigher ? end : start;
+        boolean opensUp = high.z() > -SAME_MM, opensDown = low.z() < back + SAME_MM;
+        boolean fromParting = opensUp && opensDown ? startsHigher : !opensDown;
+        Vec3 mouth = fromParting ? high : low, inner = fromParting ? low : high;
+        boolean mouthFirst = fromParting == startsHigher;
+        return new Hole(
+                c.name(),
+                c.use(),
+                mouth.xy(),
+                fromParting,
+                opensUp && opensDown,
+                mouthFirst ? c.diameterMm() : c.endDiameterMm(),
+                mouthFirst ? c.endDiameterMm() : c.diameterMm(),
+                mouth.z(),
+                inner.z());
+    }
+
+    private static void addChannel(List<Channel> all, ConvexTool t, Transform toTable, Box3 metal) {
+        Channel.Kind kind =
+                switch (t.kind()) {
+                    case FEED -> Channel.Kind.FEED;
+                    case VENT -> Channel.Kind.VENT;
+                    default -> Channel.Kind.POCKET;
+                };
+        if (t.shape() instanceof ChannelShape s) {
+            all.add(new Channel(
+                    t.name(),
+                    kind,
+                    toTable.apply(s.fromMm()),
+                    toTable.apply(s.toMm()),
+                    false,
+                    s.fromWidthMm(),
+                    s.toWidthMm(),
+                    s.fromDepthMm(),
+                    s.toDepthMm(),
+                    s.wallDraftDeg(),
+                    atEdge(toTable.apply(s.fromMm()), metal),
+                    atEdge(toTable.apply(s.toMm()), metal),
+                    s.beforeMm(),
+                    s.afterMm()));
+        } else if (t.shape() instanceof RoundShape s && Math.abs(s.axis().z()) < SAME_MM) {
+            all.add(new Channel(
+                    t.name(),
+                    kind,
+                    toTable.apply(s.fromMm()),
+                    toTable.apply(s.toMm()),
+                    true,
+                    2 * s.fromRadiusMm(),
+                    2 * s.toRadiusMm(),
+                    s.fromRadiusMm(),
+                    s.toRadiusMm(),
+                    0,
+                    atEdge(toTable.apply(s.fromMm()), metal),
+                    atEdge(toTable.apply(s.toMm()), metal),
+                    s.beforeMm(),
+                    s.afterMm()));
+        }
+    }
+
+    private static boolean atEdge(Vec3 p, Box3 metal) {
+        return p.x() < metal.min().x() + SAME_MM
+                || p.x() > metal.max().x() - SAME_MM
+                || p.y() < metal.min().y() + SAME_MM
+                || p.y() > metal.max().y() - SAME_MM;
+    }
+
+    /** Thickness between back and parting face. */
+    public double thicknessMm() {
+        return -metal.min().z();
+    }
+}
