@@ -16,6 +16,8 @@ import shotwright.layout.Half;
 import shotwright.layout.LayoutWishes;
 import shotwright.layout.ShopRack;
 import shotwright.measure.LengthUnit;
+import shotwright.machining.gcode.Dialect;
+import shotwright.mill.Mill;
 import shotwright.press.Press;
 import shotwright.rack.RackException;
 import shotwright.resin.Resin;
@@ -31,6 +33,8 @@ import shotwright.stock.MoldMaterial;
  * @param secondPress second press asked for
  * @param material mold material
  * @param cutters cutters owned
+ * @param mill the mill
+ * @param control how its programs are written
  */
 record Decisions(
         JobCard card,
@@ -39,11 +43,18 @@ record Decisions(
         @Nullable Press press,
         @Nullable Press secondPress,
         MoldMaterial material,
-        List<Cutter> cutters) {
+        List<Cutter> cutters,
+        Mill mill,
+        Dialect control) {
     /** Resin reviewed with when none is named: common, easy to mold, in the middle of most ranges. */
     private static final String USUAL_RESIN = "abs";
 
     private static final String USUAL_MATERIAL = "6061-t6";
+
+    /** Fast enough for small cutters, cutters changed by hand: what most small shops have. */
+    private static final String USUAL_MILL = "bench-router-300";
+
+    private static final String USUAL_CONTROL = "portable";
 
     /**
      * Looks everything up.
@@ -64,7 +75,9 @@ record Decisions(
                     card.press() == null ? null : shop.presses().byId(card.press()),
                     card.secondPress() == null ? null : shop.presses().byId(card.secondPress()),
                     shop.materials().byId(card.material() == null ? USUAL_MATERIAL : card.material()),
-                    cutters.isEmpty() ? shop.cutters().all() : List.copyOf(cutters));
+                    cutters.isEmpty() ? shop.cutters().all() : List.copyOf(cutters),
+                    shop.mills().byId(card.mill() == null ? USUAL_MILL : card.mill()),
+                    shop.dialects().byId(card.control() == null ? USUAL_CONTROL : card.control()));
         } catch (RackException e) {
             throw new JobException(String.valueOf(e.getMessage()), e);
         }

@@ -27,6 +27,8 @@ import shotwright.review.remedy.NeutralEnd;
  * @param quantities quantities to price
  * @param material mold material by id of the rack
  * @param cutters cutters the shop owns by id of the rack; empty for the whole rack
+ * @param mill mill by id of the rack
+ * @param control dialect the mill's control reads, by id of the rack
  * @param layout wishes about parting, gate, runner, dowels and block
  * @param addDraftDeg draft that walls of a proposed part shall have; null for no proposal
  * @param draftNeutral which end of a wall keeps its size in it: parting or open-edge
@@ -48,6 +50,8 @@ import shotwright.review.remedy.NeutralEnd;
     "quantities",
     "material",
     "cutters",
+    "mill",
+    "control",
     "layout",
     "addDraftDeg",
     "draftNeutral",
@@ -70,6 +74,8 @@ public record JobCard(
         List<Integer> quantities,
         @Nullable String material,
         List<String> cutters,
+        @Nullable String mill,
+        @Nullable String control,
         LayoutCard layout,
         @Nullable Double addDraftDeg,
         @Nullable String draftNeutral,
@@ -138,6 +144,8 @@ public record JobCard(
                 List.of(),
                 null,
                 List.of(),
+                null,
+                null,
                 LayoutCard.EMPTY,
                 null,
                 null,
@@ -176,6 +184,8 @@ public record JobCard(
                 quantities,
                 material,
                 cutters,
+                mill,
+                control,
                 layout,
                 addDraftDeg,
                 draftNeutral,

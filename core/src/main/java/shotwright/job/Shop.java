@@ -5,6 +5,8 @@ import java.util.List;
 import shotwright.cutter.Cutter;
 import shotwright.cutter.CutterRack;
 import shotwright.machining.feed.FeedTable;
+import shotwright.machining.gcode.Dialect;
+import shotwright.machining.gcode.DialectRack;
 import shotwright.mill.Mill;
 import shotwright.mill.MillRack;
 import shotwright.press.Press;
@@ -31,6 +33,7 @@ public record Shop(
         Rack<Cutter> cutters,
         Rack<Mill> mills,
         Rack<FeedTable> feedTables,
+        Rack<Dialect> dialects,
         Rack<Rates> ratesRack) {
 
     /** The rack as it comes with the program. */
@@ -45,6 +48,7 @@ public record Shop(
                 CutterRack.standard(),
                 MillRack.standard(),
                 FeedTable.standard(),
+                DialectRack.standard(),
                 RatesRack.standard());
     }
 
@@ -60,6 +64,7 @@ public record Shop(
                 cutters.withFolder(folder),
                 mills.withFolder(folder),
                 feedTables.withFolder(folder),
+                dialects.withFolder(folder),
                 RatesRack.withFolder(folder));
     }
 
@@ -70,6 +75,6 @@ public record Shop(
 
     /** Every rack, in the order a shop thinks of them. */
     public List<Rack<?>> racks() {
-        return List.of(resins, presses, cutters, mills, feedTables, stock, materials, dowels, screws, ratesRack);
+        return List.of(resins, presses, cutters, mills, feedTables, dialects, stock, materials, dowels, screws, ratesRack);
     }
 }

@@ -42,6 +42,8 @@ class VentReturnTest {
                 List.of(),
                 null,
                 List.of(),
+                null,
+                null,
                 new LayoutCard(
                         null, "edge", List.of(0.0, 15.0, 1.0), null, null, List.of(), List.of(), null, null, null),
                 null,

@@ -69,6 +69,8 @@ class HalfSheetTest {
                 List.of(),
                 null,
                 List.of(),
+                null,
+                null,
                 LayoutCard.EMPTY,
                 null,
                 null,

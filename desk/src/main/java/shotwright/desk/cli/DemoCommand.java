@@ -86,6 +86,8 @@ final class DemoCommand implements Callable<Integer> {
                 List.of(50, 100, 500),
                 null,
                 List.of(),
+                null,
+                null,
                 LayoutCard.EMPTY,
                 null,
                 null,

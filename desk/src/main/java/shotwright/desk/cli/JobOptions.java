@@ -64,6 +64,15 @@ final class JobOptions {
     @Option(names = "--quantity", paramLabel = "N", split = ",", description = "quantities to price")
     List<Integer> quantities = new ArrayList<>();
 
+    @Option(names = "--mill", paramLabel = "ID", description = "mill on the rack, by its short name")
+    @Nullable String mill;
+
+    @Option(
+            names = "--control",
+            paramLabel = "ID",
+            description = "how programs are written for the mill's control, by the short name on the rack")
+    @Nullable String control;
+
     @Option(
             names = "--add-draft",
             paramLabel = "DEG",
@@ -107,6 +116,8 @@ final class JobOptions {
                 quantities.isEmpty() ? c.quantities() : quantities,
                 c.material(),
                 c.cutters(),
+                mill != null ? mill : c.mill(),
+                control != null ? control : c.control(),
                 c.layout(),
                 addDraftDeg != null ? addDraftDeg : c.addDraftDeg(),
                 draftNeutral != null ? draftNeutral : c.draftNeutral(),
