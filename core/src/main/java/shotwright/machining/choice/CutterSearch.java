@@ -1,0 +1,194 @@
+package shotwright.machining.choice;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shotwright.machining.contact.SurfaceKind;
+
+/**
+ * Tries every set of cutters up to a size. In a set the fastest goes first wherever it reaches and each next one takes what is left: roughing by
+ * metal removed, finishing by surface and kind. A set counts when it finishes as much as all candidates together would, to a trifle; of those the
+ * one that takes the least time with its changes is taken.
+ */
+public final class CutterSearch {
+    /** So much surface a set may miss more than all candidates together. */
+    private static final double TRIFLE_MM2 = 0.05;
+
+    private static final int MOST_CANDIDATES = 24;
+
+    private final List<Candidate> candidates;
+    private final Surface surface;
+    private final double changeS;
+    private final int most;
+    private final Map<Long, Double> areas = new HashMap<>();
+    private final Map<Long, Double> volumes = new HashMap<>();
+
+    /**
+     * @param candidates cutters to choose from, at most 24
+     * @param changeS time to put one in
+     * @param most largest set
+     */
+    public CutterSearch(List<Candidate> candidates, Surface surface, double changeS, int most) {
+        if (candidates.size() > MOST_CANDIDATES) throw new IllegalArgumentException("candidates: " + candidates.size() + " are too many");
+        this.candidates = candidates.stream()
+                .sorted(Comparator.comparingDouble((Candidate c) -> -c.cutter().cutter().largestDiaMm()))
+                .toList();
+        this.surface = surface;
+        this.changeS = changeS;
+        this.most = most;
+    }
+
+    /**
+     * The best set, and the best ones of one cutter fewer and more that finish as much.
+     *
+     * @param best the set taken
+     * @param fewer with one cutter fewer, where any of that size serves
+     * @param more with one cutter more
+     */
+    public record Result(CutterSet best, Optional<CutterSet> fewer, Optional<CutterSet> more) {}
+
+    /** @return empty when there is nothing to choose from */
+    public Optional<Result> search() {
+        if (candidates.isEmpty()) return Optional.empty();
+        double least = missedMm2(candidates) + TRIFLE_MM2;
+        CutterSet[] best = new CutterSet[most + 2];
+        List<Candidate> set = new ArrayList<>();
+        grow(0, set, least, best);
+        CutterSet taken = null;
+        for (int n = 1; n <= most; n++) {
+            if (best[n] != null && (taken == null || best[n].timeS() < taken.timeS())) taken = best[n];
+        }
+        if (taken == null) return Optional.empty();
+        return Optional.of(new Result(
+                taken,
+                Optional.ofNullable(best[taken.count() - 1]),
+                Optional.ofNullable(best[taken.count() + 1])));
+    }
+
+    private void grow(int from, List<Candidate> set, double missedMm2, CutterSet[] best) {
+        if (!set.isEmpty()) {
+            CutterSet s = weighed(set);
+            CutterSet known = best[set.size()];
+            if (s.missedMm2() <= missedMm2 && isRoughed(set) && (known == null || s.timeS() < known.timeS()))
+                best[set.size()] = s;
+        }
+        if (set.size() > most) return;
+        for (int i = from; i < candidates.size(); i++) {
+            set.add(candidates.get(i));
+            grow(i + 1, set, missedMm2, best);
+            set.removeLast();
+        }
+    }
+
+    private static boolean isRoughed(List<Candidate> set) {
+        return set.stream().anyMatch(c -> c.roughMm3PerMin() > 0);
+    }
+
+    private double missedMm2(List<Candidate> all) {
+        double missed = 0;
+        for (var kind : surface.cells().entrySet()) {
+            BitSet left = (BitSet) kind.getValue().clone();
+            for (Candidate c : all) {
+                BitSet r = c.reached().get(kind.getKey());
+                if (r != null) left.andNot(r);
+            }
+            missed += surface.areaMm2(left);
+        }
+        return missed;
+    }
+
+    /** What each cutter of a set does and how long it takes. */
+    CutterSet weighed(List<Candidate> set) {
+        Map<Candidate, Map<SurfaceKind, Double>> finish = new HashMap<>();
+        Map<Candidate, Double> rough = new HashMap<>(), minutes = new HashMap<>();
+        double missed = 0;
+        for (var kind : surface.cells().entrySet()) missed += finish(kind.getKey(), kind.getValue(), set, finish, minutes);
+        rough(set, rough, minutes);
+        List<CutterSet.Share> shares = new ArrayList<>();
+        for (Candidate c : set)
+            shares.add(new CutterSet.Share(
+                    c,
+                    rough.getOrDefault(c, 0.0),
+                    finish.getOrDefault(c, Map.of()),
+                    60 * minutes.getOrDefault(c, 0.0)));
+        return new CutterSet(shares, changeS * set.size(), missed);
+    }
+
+    private double finish(
+            SurfaceKind kind,
+            BitSet cells,
+            List<Candidate> set,
+            Map<Candidate, Map<SurfaceKind, Double>> finish,
+            Map<Candidate, Double> minutes) {
+        List<Candidate> order = set.stream()
+                .filter(c -> c.finishMm2PerMin().containsKey(kind))
+                .sorted(Comparator.comparingDouble((Candidate c) -> -rate(c, kind)))
+                .toList();
+        long before = 0;
+        for (Candidate c : order) {
+            double areaMm2 = newAreaMm2(kind, cells, before, c);
+            before |= bit(c);
+            if (areaMm2 <= 0) continue;
+            finish.computeIfAbsent(c, k -> new EnumMap<>(SurfaceKind.class)).put(kind, areaMm2);
+            minutes.merge(c, areaMm2 / rate(c, kind), Double::sum);
+        }
+        return coveredLess(kind, cells, before);
+    }
+
+    private static double rate(Candidate c, SurfaceKind kind) {
+        return c.finishMm2PerMin().getOrDefault(kind, 0.0);
+    }
+
+    private long bit(Candidate c) {
+        return 1L << candidates.indexOf(c);
+    }
+
+    /** Area a cutter finishes that those before it did not. */
+    private double newAreaMm2(SurfaceKind kind, BitSet cells, long before, Candidate c) {
+        return coveredLess(kind, cells, before) - coveredLess(kind, cells, before | bit(c));
+    }
+
+    /** Area of a kind that a group of cutters leaves. */
+    private double coveredLess(SurfaceKind kind, BitSet cells, long group) {
+        return areas.computeIfAbsent(group * SurfaceKind.values().length + kind.ordinal(), k -> {
+            BitSet left = (BitSet) cells.clone();
+            for (int i = 0; i < candidates.size(); i++) {
+                BitSet r = candidates.get(i).reached().get(kind);
+                if ((group >> i & 1) == 1 && r != null) left.andNot(r);
+            }
+            return surface.areaMm2(left);
+        });
+    }
+
+    private void rough(List<Candidate> set, Map<Candidate, Double> rough, Map<Candidate, Double> minutes) {
+        List<Candidate> order = set.stream()
+                .filter(c -> c.roughMm3PerMin() > 0)
+                .sorted(Comparator.comparingDouble((Candidate c) -> -c.roughMm3PerMin()))
+                .toList();
+        long before = 0;
+        double leftMm3 = volumeLeftMm3(0);
+        for (Candidate c : order) {
+            before |= bit(c);
+            double left = volumeLeftMm3(before), volumeMm3 = leftMm3 - left;
+            leftMm3 = left;
+            if (volumeMm3 <= 0) continue;
+            rough.put(c, volumeMm3);
+            minutes.merge(c, volumeMm3 / c.roughMm3PerMin(), Double::sum);
+        }
+    }
+
+    private double volumeLeftMm3(long group) {
+        return volumes.computeIfAbsent(group, g -> {
+            BitSet left = new BitSet(surface.volumeMm3().length);
+            left.set(0, surface.volumeMm3().length);
+            for (int i = 0; i < candidates.size(); i++)
+                if ((g >> i & 1) == 1) left.andNot(candidates.get(i).roughReached());
+            return surface.volumeMm3(left);
+        });
+    }
+}
