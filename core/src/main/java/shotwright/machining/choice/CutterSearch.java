@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import shotwright.machining.contact.SurfaceKind;
 
@@ -22,10 +23,9 @@ public final class CutterSearch {
     private static final int MOST_CANDIDATES = 24;
 
     private final List<Candidate> candidates;
-    private final Surface surface;
     private final double changeS;
     private final int most;
-    private final Map<Long, Double> areas = new HashMap<>();
+    private final Map<SurfaceKind, Map<Long, Double>> areas = new EnumMap<>(SurfaceKind.class);
     private final Map<Long, Double> volumes = new HashMap<>();
 
     /**
@@ -38,9 +38,30 @@ public final class CutterSearch {
         this.candidates = candidates.stream()
                 .sorted(Comparator.comparingDouble((Candidate c) -> -c.cutter().cutter().largestDiaMm()))
                 .toList();
-        this.surface = surface;
         this.changeS = changeS;
         this.most = most;
+        surface.cells().forEach((kind, cells) -> {
+            Map<Long, Double> sums = new HashMap<>();
+            for (int i = cells.nextSetBit(0); i >= 0; i = cells.nextSetBit(i + 1))
+                sums.merge(reachers(kind, i), (double) surface.areaMm2()[i], Double::sum);
+            areas.put(kind, sums);
+        });
+        for (int i = 0; i < surface.volumeMm3().length; i++) {
+            long reachers = 0;
+            for (int c = 0; c < this.candidates.size(); c++)
+                if (this.candidates.get(c).roughReached().get(i)) reachers |= 1L << c;
+            if (surface.volumeMm3()[i] > 0) volumes.merge(reachers, (double) surface.volumeMm3()[i], Double::sum);
+        }
+    }
+
+    /** The candidates that finish a cell, one bit each. */
+    private long reachers(SurfaceKind kind, int cell) {
+        long found = 0;
+        for (int c = 0; c < candidates.size(); c++) {
+            BitSet r = candidates.get(c).reached().get(kind);
+            if (r != null && r.get(cell)) found |= 1L << c;
+        }
+        return found;
     }
 
     /**
@@ -55,7 +76,8 @@ public final class CutterSearch {
     /** @return empty when there is nothing to choose from */
     public Optional<Result> search() {
         if (candidates.isEmpty()) return Optional.empty();
-        double least = missedMm2(candidates) + TRIFLE_MM2;
+        double least = TRIFLE_MM2;
+        for (Map<Long, Double> kind : areas.values()) least += left(kind, -1);
         CutterSet[] best = new CutterSet[most + 2];
         List<Candidate> set = new ArrayList<>();
         grow(0, set, least, best);
@@ -89,25 +111,12 @@ public final class CutterSearch {
         return set.stream().anyMatch(c -> c.roughMm3PerMin() > 0);
     }
 
-    private double missedMm2(List<Candidate> all) {
-        double missed = 0;
-        for (var kind : surface.cells().entrySet()) {
-            BitSet left = (BitSet) kind.getValue().clone();
-            for (Candidate c : all) {
-                BitSet r = c.reached().get(kind.getKey());
-                if (r != null) left.andNot(r);
-            }
-            missed += surface.areaMm2(left);
-        }
-        return missed;
-    }
-
     /** What each cutter of a set does and how long it takes. */
     CutterSet weighed(List<Candidate> set) {
         Map<Candidate, Map<SurfaceKind, Double>> finish = new HashMap<>();
         Map<Candidate, Double> rough = new HashMap<>(), minutes = new HashMap<>();
         double missed = 0;
-        for (var kind : surface.cells().entrySet()) missed += finish(kind.getKey(), kind.getValue(), set, finish, minutes);
+        for (SurfaceKind kind : areas.keySet()) missed += finish(kind, set, finish, minutes);
         rough(set, rough, minutes);
         List<CutterSet.Share> shares = new ArrayList<>();
         for (Candidate c : set)
@@ -121,7 +130,6 @@ public final class CutterSearch {
 
     private double finish(
             SurfaceKind kind,
-            BitSet cells,
             List<Candidate> set,
             Map<Candidate, Map<SurfaceKind, Double>> finish,
             Map<Candidate, Double> minutes) {
@@ -129,15 +137,25 @@ public final class CutterSearch {
                 .filter(c -> c.finishMm2PerMin().containsKey(kind))
                 .sorted(Comparator.comparingDouble((Candidate c) -> -rate(c, kind)))
                 .toList();
+        Map<Long, Double> sums = Objects.requireNonNull(areas.get(kind));
         long before = 0;
+        double leftMm2 = left(sums, 0);
         for (Candidate c : order) {
-            double areaMm2 = newAreaMm2(kind, cells, before, c);
             before |= bit(c);
+            double left = left(sums, before), areaMm2 = leftMm2 - left;
+            leftMm2 = left;
             if (areaMm2 <= 0) continue;
             finish.computeIfAbsent(c, k -> new EnumMap<>(SurfaceKind.class)).put(kind, areaMm2);
             minutes.merge(c, areaMm2 / rate(c, kind), Double::sum);
         }
-        return coveredLess(kind, cells, before);
+        return leftMm2;
+    }
+
+    /** What no cutter of a group reaches. */
+    private static double left(Map<Long, Double> sums, long group) {
+        double sum = 0;
+        for (var s : sums.entrySet()) if ((s.getKey() & group) == 0) sum += s.getValue();
+        return sum;
     }
 
     private static double rate(Candidate c, SurfaceKind kind) {
@@ -148,47 +166,20 @@ public final class CutterSearch {
         return 1L << candidates.indexOf(c);
     }
 
-    /** Area a cutter finishes that those before it did not. */
-    private double newAreaMm2(SurfaceKind kind, BitSet cells, long before, Candidate c) {
-        return coveredLess(kind, cells, before) - coveredLess(kind, cells, before | bit(c));
-    }
-
-    /** Area of a kind that a group of cutters leaves. */
-    private double coveredLess(SurfaceKind kind, BitSet cells, long group) {
-        return areas.computeIfAbsent(group * SurfaceKind.values().length + kind.ordinal(), k -> {
-            BitSet left = (BitSet) cells.clone();
-            for (int i = 0; i < candidates.size(); i++) {
-                BitSet r = candidates.get(i).reached().get(kind);
-                if ((group >> i & 1) == 1 && r != null) left.andNot(r);
-            }
-            return surface.areaMm2(left);
-        });
-    }
-
     private void rough(List<Candidate> set, Map<Candidate, Double> rough, Map<Candidate, Double> minutes) {
         List<Candidate> order = set.stream()
                 .filter(c -> c.roughMm3PerMin() > 0)
                 .sorted(Comparator.comparingDouble((Candidate c) -> -c.roughMm3PerMin()))
                 .toList();
         long before = 0;
-        double leftMm3 = volumeLeftMm3(0);
+        double leftMm3 = left(volumes, 0);
         for (Candidate c : order) {
             before |= bit(c);
-            double left = volumeLeftMm3(before), volumeMm3 = leftMm3 - left;
+            double left = left(volumes, before), volumeMm3 = leftMm3 - left;
             leftMm3 = left;
             if (volumeMm3 <= 0) continue;
             rough.put(c, volumeMm3);
             minutes.merge(c, volumeMm3 / c.roughMm3PerMin(), Double::sum);
         }
-    }
-
-    private double volumeLeftMm3(long group) {
-        return volumes.computeIfAbsent(group, g -> {
-            BitSet left = new BitSet(surface.volumeMm3().length);
-            left.set(0, surface.volumeMm3().length);
-            for (int i = 0; i < candidates.size(); i++)
-                if ((g >> i & 1) == 1) left.andNot(candidates.get(i).roughReached());
-            return surface.volumeMm3(left);
-        });
     }
 }

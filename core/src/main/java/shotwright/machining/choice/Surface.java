@@ -16,16 +16,4 @@ public record Surface(float[] areaMm2, float[] volumeMm3, Map<SurfaceKind, BitSe
     public Surface {
         cells = Map.copyOf(cells);
     }
-
-    double areaMm2(BitSet set) {
-        double sum = 0;
-        for (int i = set.nextSetBit(0); i >= 0; i = set.nextSetBit(i + 1)) sum += areaMm2[i];
-        return sum;
-    }
-
-    double volumeMm3(BitSet set) {
-        double sum = 0;
-        for (int i = set.nextSetBit(0); i >= 0; i = set.nextSetBit(i + 1)) sum += volumeMm3[i];
-        return sum;
-    }
 }

@@ -24,7 +24,7 @@ public enum SurfaceKind {
     }
 
     /** The kind of a facet by its lean and its height under the top. */
-    static SurfaceKind of(double normalZ, double belowTopMm) {
+    public static SurfaceKind of(double normalZ, double belowTopMm) {
         if (normalZ >= LEVEL_SHARE) return belowTopMm < 1e-4 ? FACE : FLOOR;
         return normalZ >= WALL_SHARE ? CURVED : WALL;
     }
