@@ -139,7 +139,7 @@ public final class CandidateTable {
         Cutter c = m.cutter();
         if (c.shape() != Cutter.Shape.FLAT && c.shape() != Cutter.Shape.BULL) return 0;
         double width = CLEAR_WIDTH_OF_CUTTER * c.diaMm().value();
-        CutData d = data(m, CutKind.CLEAR, Math.min(depthMm, c.fluteLengthMm().value()), width);
+        CutData d = tried(m, CutKind.CLEAR, Math.min(depthMm, c.fluteLengthMm().value()), width);
         return d == null ? 0 : d.depthMm() * d.widthMm() * d.feedMmPerMin();
     }
 
@@ -150,18 +150,18 @@ public final class CandidateTable {
         switch (c.shape()) {
             case FLAT, BULL -> {
                 double width = FLOOR_STEP_OF_CUTTER * dia;
-                put(rates, SurfaceKind.FLOOR, data(m, CutKind.FLOOR, 0.15, width), d -> width * d.feedMmPerMin());
-                put(rates, SurfaceKind.WALL, data(m, CutKind.WALL, 0.15, 0.1), d -> steps(m) * d.feedMmPerMin());
+                put(rates, SurfaceKind.FLOOR, tried(m, CutKind.FLOOR, 0.15, width), d -> width * d.feedMmPerMin());
+                put(rates, SurfaceKind.WALL, tried(m, CutKind.WALL, 0.15, 0.1), d -> steps(m) * d.feedMmPerMin());
             }
             case BALL, TAPER_BALL -> {
                 double step = Cusp.stepOfBallMm(c.cornerRadiusMm().value() > 0 ? c.cornerRadiusMm().value() : dia / 2, cuspMm);
-                put(rates, SurfaceKind.CURVED, data(m, CutKind.CURVED, 0.1, step), d -> step * d.feedMmPerMin());
-                put(rates, SurfaceKind.WALL, data(m, CutKind.CURVED, 0.1, step), d -> step * d.feedMmPerMin());
+                put(rates, SurfaceKind.CURVED, tried(m, CutKind.CURVED, 0.1, step), d -> step * d.feedMmPerMin());
+                put(rates, SurfaceKind.WALL, tried(m, CutKind.CURVED, 0.1, step), d -> step * d.feedMmPerMin());
             }
             case TAPER -> put(
                     rates,
                     SurfaceKind.WALL,
-                    data(m, CutKind.DRAFT_WALL, Math.min(depthMm, c.fluteLengthMm().value()), 0.1),
+                    tried(m, CutKind.DRAFT_WALL, Math.min(depthMm, c.fluteLengthMm().value()), 0.1),
                     d -> d.depthMm() * d.feedMmPerMin() / WALL_PASSES);
             default -> {}
         }
@@ -187,7 +187,18 @@ public final class CandidateTable {
         if (d != null && cells.containsKey(kind)) rates.put(kind, rate.of(d));
     }
 
-    private @Nullable CutData data(MountedCutter m, CutKind kind, double depthMm, double widthMm) {
+    /**
+     * How a cut of a chosen cutter is run.
+     *
+     * @throws IllegalArgumentException when it cannot be made
+     */
+    public CutData data(MountedCutter m, CutKind kind, double depthMm, double widthMm) {
+        CutData d = tried(m, kind, depthMm, widthMm);
+        if (d == null) throw new IllegalArgumentException("cutter " + m.cutter().id() + ": cannot " + kind.words());
+        return d;
+    }
+
+    private @Nullable CutData tried(MountedCutter m, CutKind kind, double depthMm, double widthMm) {
         CutChoice choice = CutChoice.of(
                 new Cut(m.cutter(), m.stickoutMm(), alloy, mill, kind, Math.max(0.02, depthMm), Math.max(0.02, widthMm)),
                 table);
