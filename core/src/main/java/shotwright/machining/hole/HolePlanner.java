@@ -26,22 +26,19 @@ import shotwright.machining.work.Phase;
 import shotwright.machining.work.Task;
 import shotwright.mill.Mill;
 import shotwright.mold.Bore;
+import shotwright.stock.Fit;
+import shotwright.stock.HoleLimits;
 import shotwright.stock.MoldMaterial;
 
 /**
  * Chooses how holes are made. Fitted ones are spotted, drilled under size, then reamed where a reamer of that size is on the rack, else milled
  * round in tasks that leave room to measure and correct. The others are drilled to size where a drill comes near enough, else milled round.
  *
- * <p>Round milling after common practice: rough to 0.2 mm under size, then to 0.05 mm, gauge, correct, last turn and one free turn.
+ * <p>Round milling goes by the passes of {@link BoreSteps}.
  */
 public final class HolePlanner {
-    /** How near a reamer's nominal size must be to the hole wanted: the middle of what H7 allows small holes. */
-    private static final double REAM_MM = 0.013;
-
     /** How near a drill must be where nothing has to fit. */
     private static final double DRILL_MM = 0.1;
-
-    private static final double ROUGH_UNDER_MM = 0.2, HALF_FINISHED_UNDER_MM = 0.05;
 
     /** A reamer's lead: so much deeper it goes, and the drill before it. */
     private static final double LEAD_MM = 1;
@@ -121,25 +118,32 @@ public final class HolePlanner {
         }
 
         private void fitted() {
-            Optional<Cutter> reamer = of(Cutter.Shape.REAMER)
-                    .filter(c -> hole.diameterMm() - diaMm(c) >= 0 && hole.diameterMm() - diaMm(c) <= REAM_MM)
-                    .filter(c -> reaches(c, depthMm + LEAD_MM))
-                    .filter(c -> floorMm > LEAD_MM + pointMm(c))
-                    .filter(c -> !HoleData.ream(c, depthMm, alloy, mill, table).tooFast())
-                    .min(Comparator.comparingDouble(c -> hole.diameterMm() - diaMm(c)));
-            if (reamer.isPresent()) {
-                double underMm = HoleData.drillBeforeReamMm(hole.diameterMm(), table);
-                if (drilled(d -> d < hole.diameterMm() - 0.05, underMm)) {
-                    ream(reamer.get());
-                    return;
+            switch (FittedHole.of(limits(), depthMm + LEAD_MM, cutters, table)) {
+                case FittedHole.Reamed r when floorMm > LEAD_MM + pointOf(r.drill()) -> {
+                    drilled(r.drill());
+                    ream(r.reamer());
                 }
-                tasks.clear();
+                case FittedHole.Reamed r -> bored();
+                case FittedHole.Bored b -> bore(b);
+                case FittedHole.NotPossible n -> byHand = "make " + hole.name() + " on the bench: " + n.why();
             }
-            round();
         }
 
-        private double pointMm(Cutter reamer) {
-            return HoleData.pointMm(diaMm(reamer), Math.toRadians(118));
+        /** The usual tolerance of small fitted holes, grade 7 of ISO 286, about the size wanted. */
+        private HoleLimits limits() {
+            double grade = Fit.H7.highUm(hole.diameterMm()) / 1000.0;
+            return new HoleLimits(hole.diameterMm() - grade / 2, hole.diameterMm() + grade / 2);
+        }
+
+        private void bored() {
+            List<Cutter> mills = cutters.stream()
+                    .filter(c -> c.shape() == Cutter.Shape.FLAT)
+                    .toList();
+            switch (FittedHole.of(limits(), depthMm, mills, table)) {
+                case FittedHole.Bored b -> bore(b);
+                case FittedHole.NotPossible n -> byHand = "make " + hole.name() + " on the bench: " + n.why();
+                case FittedHole.Reamed r -> throw new IllegalStateException("an end mill does not ream");
+            }
         }
 
         private void plain() {
@@ -168,6 +172,11 @@ public final class HolePlanner {
                     .min(Comparator.comparingDouble(c -> Math.abs(diaMm(c) - wishMm)))
                     .orElse(null);
             if (drill == null) return false;
+            drilled(drill);
+            return true;
+        }
+
+        private void drilled(Cutter drill) {
             spot(drill);
             HoleData data = HoleData.drill(drill, diaMm(drill), drilledDepthMm(drill), alloy, mill, table);
             double bottomMm = hole.mouthZMm() - drilledDepthMm(drill) - pointOf(drill);
@@ -185,7 +194,6 @@ public final class HolePlanner {
                         false,
                         data.feedMmPerMin())));
             }));
-            return true;
         }
 
         private double leadMm() {
@@ -243,6 +251,7 @@ public final class HolePlanner {
             notes.add("Ream " + hole.name() + " with the spindle turning forward in and out; never turn a reamer back.");
         }
 
+        /** Milled round with the thickest cutter that goes in and reaches, in two passes. */
         private void round() {
             @Nullable Chosen best = null;
             for (Cutter c : cutters) {
@@ -250,18 +259,8 @@ public final class HolePlanner {
                 double share = diaMm(c) / hole.diameterMm();
                 if (share > MOST_OF_HOLE || share < LEAST_OF_HOLE) continue;
                 if (!reaches(c, depthMm + (hole.through() ? BREAK_OUT_MM : 0))) continue;
-                CutChoice choice = CutChoice.of(
-                        new Cut(
-                                c,
-                                stickoutMm(c, depthMm),
-                                alloy,
-                                mill,
-                                CutKind.WALL,
-                                Math.min(depthMm, PITCH_OF_CUTTER * diaMm(c)),
-                                ROUGH_UNDER_MM / 2),
-                        table);
-                if (choice instanceof CutData data && (best == null || diaMm(c) > diaMm(best.cutter)))
-                    best = new Chosen(c, data);
+                CutData data = boring(c);
+                if (data != null && (best == null || diaMm(c) > diaMm(best.cutter))) best = new Chosen(c, data);
             }
             if (best == null) {
                 byHand = String.format(
@@ -271,54 +270,81 @@ public final class HolePlanner {
                         hole.diameterMm());
                 return;
             }
-            Chosen chosen = best;
-            tasks.add(task(Phase.BORE, chosen.cutter, chosen.data.speedRpm(), (pen, clearZMm) -> mill(pen, clearZMm, chosen)));
-            if (hole.isFitted())
-                notes.add(String.format(
-                        Locale.ROOT,
-                        "Stop before the last turns of %s and gauge it: it stands %.2f mm under size. Put half of what is wrong into the radius offset.",
-                        hole.name(),
-                        HALF_FINISHED_UNDER_MM));
+            double rough = hole.diameterMm() - BoreSteps.ROUGH_LEFT_MM - diaMm(best.cutter);
+            bore(
+                    best,
+                    List.of(
+                            new BoreSteps.Pass("rough", 0, rough, PITCH_OF_CUTTER * diaMm(best.cutter)),
+                            new BoreSteps.Pass("finish", 0, hole.diameterMm() - diaMm(best.cutter), 0)));
         }
 
-        /** Helix to rough size, then to half-finished size, then the last turn and a free one; each at the full depth. */
-        private void mill(PathBuilder pen, double clearZMm, Chosen c) {
+        private @Nullable CutData boring(Cutter c) {
+            CutChoice choice = CutChoice.of(
+                    new Cut(
+                            c,
+                            stickoutMm(c, depthMm),
+                            alloy,
+                            mill,
+                            CutKind.WALL,
+                            Math.min(depthMm, PITCH_OF_CUTTER * diaMm(c)),
+                            BoreSteps.ROUGH_LEFT_MM / 2),
+                    table);
+            return choice instanceof CutData d ? d : null;
+        }
+
+        private void bore(FittedHole.Bored b) {
+            CutData data = boring(b.cutter());
+            if (data == null) {
+                byHand = "make " + hole.name() + " on the bench: " + b.cutter().name() + " is not stiff enough";
+                return;
+            }
+            List<BoreSteps.Pass> passes = new ArrayList<>(b.steps().beforeGauging());
+            passes.addAll(b.steps().afterGauging(hole.diameterMm() - BoreSteps.GAUGE_LEFT_MM));
+            bore(new Chosen(b.cutter(), data), passes);
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "Stop before the last turns of %s and gauge it: it stands %.2f mm under size. Put half of what is wrong into the cutter's radius.",
+                    hole.name(),
+                    BoreSteps.GAUGE_LEFT_MM));
+        }
+
+        private void bore(Chosen c, List<BoreSteps.Pass> passes) {
+            tasks.add(task(Phase.BORE, c.cutter, c.data.speedRpm(), (pen, clearZMm) -> mill(pen, clearZMm, c, passes)));
+        }
+
+        /** A helix down, then ring after ring at the full depth, and back to the middle. */
+        private void mill(PathBuilder pen, double clearZMm, Chosen c, List<BoreSteps.Pass> passes) {
             double cutterMm = diaMm(c.cutter), feed = c.data.feedMmPerMin();
             double bottomMm = hole.mouthZMm() - depthMm - (hole.through() ? BREAK_OUT_MM : 0);
-            double pitchMm = PITCH_OF_CUTTER * cutterMm;
             approach(pen, clearZMm);
-            double roughMm = hole.diameterMm() - ROUGH_UNDER_MM;
-            ring(pen, roughMm - cutterMm, bottomMm, pitchMm, Entry.RAMP_FEED_SHARE * feed, cutterMm);
-            if (hole.isFitted()) {
-                level(pen, hole.diameterMm() - HALF_FINISHED_UNDER_MM - cutterMm, bottomMm, 1, feed, cutterMm);
-                level(pen, hole.diameterMm() - cutterMm, bottomMm, 2, feed, cutterMm);
-            } else {
-                level(pen, hole.diameterMm() - cutterMm, bottomMm, 1, feed, cutterMm);
+            double lastMm = 0;
+            for (BoreSteps.Pass p : passes) {
+                if (p.pitchMm() > 0) down(pen, p, bottomMm, Entry.RAMP_FEED_SHARE * feed, cutterMm);
+                else if (p.pathDiaMm() > lastMm + 1e-9) out(pen, p.pathDiaMm(), bottomMm, feed, cutterMm);
+                else pen.turn(hole.atMm(), bottomMm, true, Entry.helixMmPerMin(feed, p.pathDiaMm(), cutterMm));
+                lastMm = p.pathDiaMm();
             }
             pen.line(hole.atMm().atZ(bottomMm), feed);
             pen.rapidZ(clearZMm);
         }
 
-        private void ring(
-                PathBuilder pen, double pathDiaMm, double bottomMm, double pitchMm, double feed, double cutterMm) {
-            double f = Entry.helixMmPerMin(feed, pathDiaMm, cutterMm);
-            Vec3 start = new Vec3(hole.atMm().x() + pathDiaMm / 2, hole.atMm().y(), hole.mouthZMm() + 0.2);
+        private void down(PathBuilder pen, BoreSteps.Pass p, double bottomMm, double feed, double cutterMm) {
+            double f = Entry.helixMmPerMin(feed, p.pathDiaMm(), cutterMm);
+            Vec3 start = new Vec3(hole.atMm().x() + p.pathDiaMm() / 2, hole.atMm().y(), hole.mouthZMm() + 0.2);
             pen.rapidZ(hole.mouthZMm() + RETRACT_MM);
-            pen.rapid(new Vec3(start.x(), start.y(), pen.tip().z()));
+            pen.rapid(start.xy().atZ(pen.tip().z()));
             pen.line(start, f);
-            pen.helix(hole.atMm(), bottomMm, pitchMm, true, f);
+            pen.helix(hole.atMm(), bottomMm, p.pitchMm(), true, f);
         }
 
-        /** Out to a larger ring by a half circle, round, at the floor where the tip stands. */
-        private void level(PathBuilder pen, double pathDiaMm, double zMm, int turns, double feed, double cutterMm) {
+        /** Out to a larger ring by a half circle through the middle of the hole, and once round. */
+        private void out(PathBuilder pen, double pathDiaMm, double zMm, double feed, double cutterMm) {
             double f = Entry.helixMmPerMin(feed, pathDiaMm, cutterMm);
             Vec2 centre = hole.atMm();
+            pen.line(new Vec3(centre.x() - pathDiaMm / 4, centre.y(), zMm), f);
             Vec3 to = new Vec3(centre.x() + pathDiaMm / 2, centre.y(), zMm);
-            // a half circle from the opposite side of the hole leads in without a mark
-            Vec3 opposite = new Vec3(centre.x() - (pathDiaMm / 2 - 0.3 * cutterMm), centre.y(), zMm);
-            pen.line(new Vec3(Math.max(opposite.x(), centre.x() - pathDiaMm / 4), centre.y(), zMm), f);
             pen.arc(to, pen.tip().xy().plus(to.xy()).times(0.5), true, f);
-            for (int i = 0; i < turns; i++) pen.turn(centre, zMm, true, f);
+            pen.turn(centre, zMm, true, f);
         }
 
         private void approach(PathBuilder pen, double clearZMm) {
