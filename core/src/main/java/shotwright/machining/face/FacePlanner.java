@@ -144,13 +144,34 @@ public final class FacePlanner {
         int passes = Math.max(0, (int) Math.ceil(rough / Math.max(c.data.widthMm(), LAST_PASS_MM) - 1e-9));
         for (int i = 1; i <= passes; i++) leaves.add(LAST_PASS_MM + rough * (passes - i) / passes);
         leaves.add(0.0);
+        boolean endsOnly = raw.max().y() - size.max().y() < 1e-6 && size.min().y() - raw.min().y() < 1e-6;
         for (int k = 1; k <= levels; k++) {
             double z = size.max().z() - deepMm * k / levels;
             for (double left : leaves) {
+                if (endsOnly) {
+                    ends(pen, clearZMm, size, radius, left, z, feed);
+                    continue;
+                }
                 if (left == 0 && k < levels && levels > 1 && c.cutter.fluteLengthMm().value() >= deepMm) continue;
                 round(pen, clearZMm, raw, size, radius, left, z, feed);
             }
         }
+        pen.rapidZ(clearZMm);
+    }
+
+    /** Both ends alone, where the sides stay as they are. */
+    private static void ends(
+            PathBuilder pen, double clearZMm, Box3 size, double radius, double left, double z, double feed) {
+        double off = radius + RUN_OUT_MM;
+        end(pen, clearZMm, size.min().x() - left - radius, size.min().y() - off, size.max().y() + off, z, feed);
+        end(pen, clearZMm, size.max().x() + left + radius, size.max().y() + off, size.min().y() - off, z, feed);
+    }
+
+    private static void end(
+            PathBuilder pen, double clearZMm, double x, double fromYMm, double toYMm, double z, double feed) {
+        pen.over(new Vec3(x, fromYMm, clearZMm), clearZMm);
+        pen.rapidZ(z);
+        pen.line(new Vec3(x, toYMm, z), feed);
         pen.rapidZ(clearZMm);
     }
 

@@ -41,17 +41,17 @@ public record Hole(
         return use == Bore.DOWEL_HELD || use == Bore.DOWEL_SLIDING || use == Bore.PIN;
     }
 
-    /** The same hole seen with the back up: x runs the other way from the other edge of the half, and z counts from the back face. */
-    public Hole backUp(double backZMm) {
+    /** The same hole with the back up: turned about the y axis, z counted from the back face. */
+    public Hole backUp(double lengthMm, double thicknessMm) {
         return new Hole(
                 name,
                 use,
-                new Vec2(-atMm.x(), atMm.y()),
+                new Vec2(lengthMm - atMm.x(), atMm.y()),
                 fromParting,
                 through,
                 diameterMm,
                 endDiameterMm,
-                backZMm - mouthZMm,
-                backZMm - endZMm);
+                -thicknessMm - mouthZMm,
+                -thicknessMm - endZMm);
     }
 }

@@ -18,8 +18,8 @@ import shotwright.mold.RoundShape;
 import shotwright.mold.Tools;
 
 /**
- * A half under the spindle with its parting face up. Zero is the corner of the block at the lower left of the mold's parting plane, the same
- * edges for both halves: what the mill is out of square then shifts both alike.
+ * A half under the spindle with its parting face up, in the frame of its parting-face setup: x from the stop on the left, y 0 at the fixed
+ * jaw at the back, z 0 on the finished parting face. The fixed jaw holds the same side of the mold for both halves.
  *
  * @param half which half
  * @param toTable from the mold frame to the frame of the programs
@@ -44,29 +44,34 @@ public record Workpiece(
         channels = List.copyOf(channels);
     }
 
-    /** One half of a mold. */
-    public static Workpiece of(Half half, LayoutResult layout, MoldResult mold) {
+    /**
+     * One half of a mold.
+     *
+     * @param turned true when the half's height in the mold, not its width, lies along x
+     */
+    public static Workpiece of(Half half, LayoutResult layout, MoldResult mold, boolean turned) {
         Block block = layout.block();
-        Transform toTable = toTable(half, block);
+        Transform toTable = toTable(half, block, turned);
         MoldHalf h = half == Half.A ? mold.a() : mold.b();
         double thickness = half == Half.A ? block.thicknessAMm() : block.thicknessBMm();
         double rise = half == Half.A ? block.riseAMm() : block.riseBMm();
-        double left = half == Half.A ? -block.widthMm() : 0;
-        Box3 metal = new Box3(
-                new Vec3(left, 0, -thickness), new Vec3(left + block.widthMm(), block.heightMm(), rise));
+        double along = turned ? block.heightMm() : block.widthMm(), across = turned ? block.widthMm() : block.heightMm();
+        Box3 metal = new Box3(new Vec3(0, -across, -thickness), new Vec3(along, 0, rise));
         List<Hole> holes = new ArrayList<>();
         for (ExactCircle c : mold.circles())
             if (c.half() == half && isAlongSpindle(c)) holes.add(hole(c, toTable, metal));
         List<Channel> channels = new ArrayList<>();
         for (ConvexTool t : Tools.channels(layout)) if (t.half() == half) addChannel(channels, t, toTable, metal);
-        return new Workpiece(half, toTable, h.mesh().transform(toTable), h.plain().transform(toTable), metal, holes, channels);
+        return new Workpiece(
+                half, toTable, h.mesh().transform(toTable), h.plain().transform(toTable), metal, holes, channels);
     }
 
     /** B lies as it does in the mold; A is turned about the y axis. */
-    private static Transform toTable(Half half, Block block) {
-        Vec3 corner = new Vec3(block.widthMm() / 2, block.heightMm() / 2, 0);
-        Transform toCorner = Transform.translate(corner);
-        return half == Half.B ? toCorner : toCorner.then(Transform.turn(Vec3.Y, Math.PI));
+    private static Transform toTable(Half half, Block block, boolean turned) {
+        Transform up = half == Half.B ? Transform.IDENTITY : Transform.turn(Vec3.Y, Math.PI);
+        Transform level = turned ? up.then(Transform.turnZ(Math.PI / 2)) : up;
+        double along = turned ? block.heightMm() : block.widthMm(), across = turned ? block.widthMm() : block.heightMm();
+        return level.then(Transform.translate(new Vec3(along / 2, -across / 2, 0)));
     }
 
     private static boolean isAlongSpindle(ExactCircle c) {
