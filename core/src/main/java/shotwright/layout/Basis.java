@@ -22,6 +22,7 @@ import shotwright.progress.Progress;
  * @param parting where the halves part
  * @param shape the scaled cavity
  * @param rim its outer parting loop
+ * @param steps how far the parting surface leaves its plane
  * @param grid ways of the melt
  * @param cavityMm3 volume of one cavity
  * @param surfaceMm2 surface of one cavity
@@ -37,6 +38,7 @@ record Basis(
         PartingChoice parting,
         CavityShape shape,
         Rim rim,
+        RimSteps steps,
         FlowGrid grid,
         double cavityMm3,
         double surfaceMm2,
@@ -61,10 +63,8 @@ record Basis(
         PartingChoice parting = PartingRule.of(in);
         CavityShape shape = CavityShape.of(in.part().mesh(), in.part().shadow(), parting.pulledZMm(), factors);
         progress.at("walking round the rim", 0.2);
-        RimSteps steps = parting.kind() == PartingChoice.Kind.PLANE
-                ? RimSteps.NONE
-                : RimSteps.of(in.part(), shape, parting.pulledZMm());
-        Rim rim = Rim.of(shape, steps);
+        RimSteps steps = RimSteps.of(in.part(), shape, parting.pulledZMm());
+        Rim rim = Rim.of(shape, parting.kind() == PartingChoice.Kind.PLANE ? steps.levelRim() : steps);
         FlowGrid grid = FlowGrid.of(shape, progress.part(0.3, 0.6));
         MassProperties mass = MassProperties.of(shape.mesh());
         double shot = mass.volumeMm3() * in.cavities();
@@ -79,6 +79,7 @@ record Basis(
                 parting,
                 shape,
                 rim,
+                steps,
                 grid,
                 mass.volumeMm3(),
                 mass.surfaceAreaMm2(),

@@ -79,8 +79,8 @@ final class MoldPlan {
         metal = new MetalPlan(basis.shape(), basis.designMpa(), basis.designBar());
         edgeMm = metal.edgeMm();
         floorMm = metal.floorMm();
-        riseA = basis.shape().riseMm(Half.A);
-        riseB = basis.shape().riseMm(Half.B);
+        riseA = basis.steps().riseMm(Half.A);
+        riseB = basis.steps().riseMm(Half.B);
         runner = runner(20);
     }
 

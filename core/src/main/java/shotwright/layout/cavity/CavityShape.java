@@ -9,7 +9,6 @@ import shotwright.geom.Box3;
 import shotwright.geom.Transform;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
-import shotwright.layout.Half;
 import shotwright.mesh.Bvh;
 import shotwright.mesh.TriMesh;
 import shotwright.region.Region;
@@ -57,19 +56,6 @@ public record CavityShape(Transform fromPulled, Bvh tree, Region shadow) {
     /** Depth of the cavity in half B. */
     public double depthBMm() {
         return Math.max(0, -box().min().z());
-    }
-
-    /** How far cores of a half stand out of its parting face: the farthest face of the part that this half forms beyond the plane. */
-    public double riseMm(Half half) {
-        double rise = 0;
-        TriMesh m = mesh();
-        for (int f = 0; f < m.facetCount(); f++) {
-            double nz = m.doubleAreaNormal(f).z() * half.sign();
-            if (nz <= 0 || nz * nz < 0.01 * m.doubleAreaNormal(f).dot(m.doubleAreaNormal(f))) continue;
-            for (int k = 0; k < 3; k++)
-                rise = Math.max(rise, -half.sign() * m.cornerPoint(f, k).z());
-        }
-        return rise;
     }
 
     /** The outer outline of the largest piece, counter-clockwise from its leftmost corner, of several such the lowest. */

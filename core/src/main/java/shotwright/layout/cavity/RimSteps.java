@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
+import shotwright.layout.Half;
 import shotwright.mesh.pull.Columns;
 import shotwright.mesh.pull.PartingHeights;
 import shotwright.mesh.pull.Sight;
@@ -11,14 +12,14 @@ import shotwright.mesh.pull.SightTolerance;
 import shotwright.part.PulledPart;
 
 /**
- * How far the parting surface leaves its plane along the outer rim: the heights the halves will part at, at every corner of the rim.
+ * How far the parting surface leaves its plane: along the outer rim, and inside it, where cores of the one half reach up to shut-offs and
+ * faces of the part beyond the plane.
  *
- * @param corners corners of the outer rim, cavity frame, with the height over the parting plane
+ * @param corners corners of the outer rim, cavity frame, with the height over the parting plane; none when the rim lies in it
+ * @param highestMm how far half B stands up over the plane
+ * @param lowestMm how far half A stands down below it, not above zero
  */
-public record RimSteps(List<Vec3> corners) {
-    /** A rim that lies in the plane. */
-    public static final RimSteps NONE = new RimSteps(List.of());
-
+public record RimSteps(List<Vec3> corners, double highestMm, double lowestMm) {
     public RimSteps {
         corners = List.copyOf(corners);
     }
@@ -35,12 +36,25 @@ public record RimSteps(List<Vec3> corners) {
         Columns columns = Columns.of(part.mesh(), part.edges(), sight, finest.leanDeg(), part.exactShadow());
         PartingHeights heights = PartingHeights.of(columns, sight, part.edges(), finest.leanDeg(), partingZMm);
         List<Vec3> corners = new ArrayList<>();
+        double highest = 0, lowest = 0;
         for (int v = 0; v < part.mesh().vertexCount(); v++) {
             int c = columns.columnOf(v);
-            if (columns.isOuter(c))
-                corners.add(shape.fromPulled().apply(new Vec3(columns.x(c), columns.y(c), heights.at(v))));
+            Vec3 at = shape.fromPulled().apply(new Vec3(columns.x(c), columns.y(c), heights.at(v)));
+            if (columns.isOuter(c)) corners.add(at);
+            highest = Math.max(highest, at.z());
+            lowest = Math.min(lowest, at.z());
         }
-        return new RimSteps(corners);
+        return new RimSteps(corners, highest, lowest);
+    }
+
+    /** The same with a rim that lies in the plane. */
+    public RimSteps levelRim() {
+        return new RimSteps(List.of(), highestMm, lowestMm);
+    }
+
+    /** How far cores of a half stand out of its parting face. */
+    public double riseMm(Half half) {
+        return half == Half.B ? highestMm : Math.abs(lowestMm);
     }
 
     /** Height of the parting surface over its plane at the corner of the rim nearest to a point. */

@@ -1,5 +1,6 @@
 package shotwright.machining.contact;
 
+import java.util.Arrays;
 import shotwright.cutter.CutterProfile;
 import shotwright.cutter.MountedCutter;
 import shotwright.mesh.GreyMorphology;
@@ -41,6 +42,26 @@ public final class LocationMap {
             for (int i = 0; i < tips.length; i++) tips[i] = Math.max(tips[i], held[i] - (float) c.fromMm());
         }
         return new LocationMap(surface, end, tips);
+    }
+
+    /**
+     * The lowest tip heights that neck, shank and holder allow, with air around them; −∞ where they touch nothing or the cutter has nothing
+     * wider than its cutting end.
+     *
+     * @param airMm air wanted around them
+     */
+    public static float[] bodyTipsMm(TopSurface surface, MountedCutter cutter, double airMm) {
+        CutterProfile end = cutter.profile();
+        float[] tips = new float[surface.grid().count()];
+        Arrays.fill(tips, Float.NEGATIVE_INFINITY);
+        for (MountedCutter.Cylinder c : cutter.cylinders()) {
+            if (c.radiusMm() <= end.largestRadiusMm()) continue;
+            var disc = GreyMorphology.Element.disc(
+                    c.radiusMm() + airMm, surface.grid().cell());
+            float[] held = GreyMorphology.dilate(surface.heightsMm(), surface.grid(), disc);
+            for (int i = 0; i < tips.length; i++) tips[i] = Math.max(tips[i], held[i] - (float) c.fromMm());
+        }
+        return tips;
     }
 
     static GreyMorphology.Element element(CutterProfile profile, Grid grid) {

@@ -119,10 +119,10 @@ public final class FacePlanner {
         if (extraMm < 1e-6) return null;
         Chosen c = best(
                 List.of(Cutter.Shape.FLAT),
-                CutKind.WALL,
+                CutKind.ROUGH,
                 deepMm,
-                x -> Math.max(LAST_PASS_MM, Math.min(extraMm - LAST_PASS_MM, 0.4 * x.diaMm().value())),
-                x -> x.cutter().reachMm().value() >= deepMm ? x.feedMmPerMin() * x.depthMm() : 0);
+                x -> Math.max(LAST_PASS_MM, Math.min(extraMm, 0.4 * x.diaMm().value())),
+                x -> x.cutter().reachMm().value() >= deepMm ? x.feedMmPerMin() * x.depthMm() * x.widthMm() : 0);
         if (c == null) return null;
         return new Task(
                 Phase.OUTSIDE,
@@ -152,7 +152,6 @@ public final class FacePlanner {
                     ends(pen, clearZMm, size, radius, left, z, feed);
                     continue;
                 }
-                if (left == 0 && k < levels && levels > 1 && c.cutter.fluteLengthMm().value() >= deepMm) continue;
                 round(pen, clearZMm, raw, size, radius, left, z, feed);
             }
         }

@@ -40,6 +40,9 @@ public final class HolePlanner {
     /** How near a drill must be where nothing has to fit. */
     private static final double DRILL_MM = 0.1;
 
+    /** A hole that only gives room may be so much larger. */
+    private static final double ROOM_MM = 0.5;
+
     /** A reamer's lead: so much deeper it goes, and the drill before it. */
     private static final double LEAD_MM = 1;
 
@@ -149,7 +152,9 @@ public final class HolePlanner {
         private void plain() {
             double diaMm = hole.diameterMm();
             boolean flatFloor = hole.use() == Bore.COUNTERBORE;
-            if (!flatFloor && drilled(d -> Math.abs(d - diaMm) <= DRILL_MM, diaMm)) return;
+            boolean room = hole.use() == Bore.CLEARANCE || hole.use() == Bore.PIN_RELIEF;
+            double overMm = room ? ROOM_MM : DRILL_MM, underMm = room ? 0 : DRILL_MM;
+            if (!flatFloor && drilled(d -> d >= diaMm - underMm - 1e-9 && d <= diaMm + overMm, diaMm)) return;
             round();
         }
 

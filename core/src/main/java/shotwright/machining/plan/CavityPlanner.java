@@ -62,6 +62,14 @@ final class CavityPlanner {
     private static final double LEAST_FLOOR_MM2 = 0.02;
     private static final double CONE_OVERLAP_MM = 0.05;
 
+    /** Air around neck, shank and holder. */
+    private static final double BODY_AIR_MM = 0.3;
+
+    private static final double EVERYWHERE_MM = 50;
+
+    /** Height of a slab of wall within which the body's room counts as the same. */
+    private static final double SLAB_MM = 1;
+
     private final Workpiece work;
     private final CandidateTable table;
     private final TopSurface top;
@@ -72,6 +80,7 @@ final class CavityPlanner {
     private final Region block;
     private final double lowestMm;
     private final Map<CutterProfile, LocationMap> maps = new HashMap<>();
+    private final Map<MountedCutter, float[]> bodies = new HashMap<>();
 
     CavityPlanner(
             Workpiece work, TopSurface top, CandidateTable table, CutterSet set, double stockTopZMm, double cuspMm) {
@@ -126,6 +135,14 @@ final class CavityPlanner {
         return new LevelContour(new DropCutter(tree, profile), map(profile));
     }
 
+    /** Where neck, shank and holder stay clear of the half with the tip at a height. */
+    private Region clearOfBody(MountedCutter m, double zMm) {
+        float[] tips = bodies.computeIfAbsent(m, k -> LocationMap.bodyTipsMm(top, k, WALL_STOCK_MM + BODY_AIR_MM));
+        BitSet clear = new BitSet(tips.length);
+        for (int i = 0; i < tips.length; i++) if (tips[i] <= zMm) clear.set(i);
+        return clear.cardinality() == tips.length ? Offset.by(block, EVERYWHERE_MM) : RestZones.outline(clear, top.grid());
+    }
+
     // ---- roughing
 
     /** One cutter's levels and where its centre went on each, from the top. */
@@ -163,24 +180,27 @@ final class CavityPlanner {
         Region within = Offset.by(block, radius + 1), outside = within.difference(Offset.by(block, radius));
         List<Region> centres = new ArrayList<>();
         List<LevelClearing> made = new ArrayList<>();
+        Region missed = before.isEmpty() ? within : Offset.by(zone(missedBefore(m)), radius);
         double metalTop = stockTopZMm;
         for (int i = 0; i < levels.size(); i++) {
             double z = levels.get(i);
             progress.at("roughing with " + cutter.name(), (double) i / levels.size());
-            Region allowed = contour.at(z - FLOOR_STOCK_MM).freeIn(within);
+            Region allowed =
+                    contour.at(z - FLOOR_STOCK_MM).freeIn(within).intersection(clearOfBody(m, z));
             centres.add(allowed);
             RoughRules rules = new RoughRules(
                     radius,
                     Math.min(step, data.widthMm()),
                     Math.toRadians(data.rampDeg()),
-                    metalTop,
+                    before.isEmpty() ? metalTop : stockTopZMm,
                     stockTopZMm + RETRACT_MM,
                     data.feedMmPerMin(),
                     Entry.RAMP_FEED_SHARE * data.feedMmPerMin(),
                     data.feedMmPerMin());
             made.add(before.isEmpty()
                     ? LevelClearing.of(allowed, outside, z, rules, null, progress)
-                    : LevelClearing.rest(allowed, metal(allowed, radius, before, z), z, rules, null, progress));
+                    : LevelClearing.rest(
+                            allowed, metal(allowed, radius, before, z).intersection(missed), z, rules, null, progress));
             metalTop = z;
         }
         List<LevelClearing> cut = made.stream().filter(l -> !l.moves().isEmpty()).toList();
@@ -201,6 +221,25 @@ final class CavityPlanner {
                     }));
         }
         return new Roughed(radius, levels, centres);
+    }
+
+    /** Cells that none of the cutters roughing before this one gets down to. */
+    private BitSet missedBefore(MountedCutter m) {
+        BitSet missed = new BitSet();
+        for (int i = 0; i < top.grid().count(); i++) if (top.facet(i) >= 0) missed.set(i);
+        for (CutterSet.Share s : set.shares()) {
+            Candidate c = s.candidate();
+            if (s.roughMm3() > 0 && c.roughMm3PerMin() > rate(m)) missed.andNot(c.roughReached());
+        }
+        return missed;
+    }
+
+    private double rate(MountedCutter m) {
+        return set.shares().stream()
+                .filter(s -> s.candidate().cutter() == m)
+                .mapToDouble(s -> s.candidate().roughMm3PerMin())
+                .findFirst()
+                .orElse(0);
     }
 
     /** Metal a cutter can take at a height that those before it left. */
@@ -279,7 +318,7 @@ final class CavityPlanner {
             Region zone = zone(f.cells);
             if (zone.isEmpty()) continue;
             Region within = Offset.by(zone, Math.max(0, radius - 0.5 * top.grid().cell()));
-            Region allowed = contour.at(f.zMm).freeIn(within);
+            Region allowed = contour.at(f.zMm).freeIn(within).intersection(clearOfBody(m, f.zMm));
             List<List<Vec3>> paths = FloorRings.paths(allowed, f.zMm, 2 * m.profile().flatRadiusMm());
             add(tasks, Phase.FLOOR, "finish floor", m, data, paths);
         }
@@ -308,8 +347,15 @@ final class CavityPlanner {
                         : Cusp.downStepMm(c.cornerRadiusMm().value(), cuspMm, Math.PI / 2 - lean);
         double reach = c.largestDiaMm() / 2 + OVERLAP_MM;
         Region zone = Offset.by(zone(own), reach);
-        Waterline.Loops loops = Waterline.loops(contour(m.profile()), zone, high, low, fall, progress);
-        add(tasks, Phase.WALL, "finish walls", m, data, loops.paths());
+        LevelContour contour = contour(m.profile());
+        List<List<Vec3>> paths = new ArrayList<>();
+        int slabs = (int) Math.max(1, Math.ceil((high - low) / Math.max(fall, SLAB_MM)));
+        for (int k = 0; k < slabs; k++) {
+            double from = high + (low - high) * k / slabs, to = high + (low - high) * (k + 1) / slabs;
+            Region room = zone.intersection(clearOfBody(m, to));
+            if (!room.isEmpty()) paths.addAll(Waterline.loops(contour, room, from, to, fall, progress).paths());
+        }
+        add(tasks, Phase.WALL, "finish walls", m, data, paths);
     }
 
     private void ground(List<Task> tasks, MountedCutter m, BitSet own) {
