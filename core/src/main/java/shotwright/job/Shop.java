@@ -75,6 +75,7 @@ public record Shop(
 
     /** Every rack, in the order a shop thinks of them. */
     public List<Rack<?>> racks() {
-        return List.of(resins, presses, cutters, mills, feedTables, dialects, stock, materials, dowels, screws, ratesRack);
+        return List.of(
+                resins, presses, cutters, mills, feedTables, dialects, stock, materials, dowels, screws, ratesRack);
     }
 }

@@ -16,4 +16,11 @@ import shotwright.layout.Half;
  * @param depthMm depth
  */
 public record ExactCircle(
-        String name, Bore use, Half half, Vec3 centreMm, Vec3 axis, double diameterMm, double endDiameterMm, double depthMm) {}
+        String name,
+        Bore use,
+        Half half,
+        Vec3 centreMm,
+        Vec3 axis,
+        double diameterMm,
+        double endDiameterMm,
+        double depthMm) {}

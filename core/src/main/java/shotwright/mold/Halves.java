@@ -113,8 +113,10 @@ public final class Halves {
         double cut = c.volume(Material.FEED) + c.volume(Material.VENT) + c.volume(Material.HOLE);
         double balance = Math.abs(volumeA + volumeB + partVolume + cut - block.volume()) / block.volume();
         ColumnTest after = ColumnTest.overAll(c, ColumnTest.SIDE);
-        MoldHalf a = half(Half.A, c, parting.a(), plainA, volumeA, parting.columns().lockShareA(), parting);
-        MoldHalf b = half(Half.B, c, parting.b(), plainB, volumeB, parting.columns().lockShareB(), parting);
+        MoldHalf a =
+                half(Half.A, c, parting.a(), plainA, volumeA, parting.columns().lockShareA(), parting);
+        MoldHalf b =
+                half(Half.B, c, parting.b(), plainB, volumeB, parting.columns().lockShareB(), parting);
         List<Finding> findings = new ArrayList<>(cutting.findings());
         double allowed = Opening.allowedShare(undercuts, shadowMm2);
         Transform toMold = parts.places().getFirst();

@@ -111,15 +111,34 @@ final class HoleTools {
 
     private void dowel(String name, DowelPlace d) {
         fromParting(name + ", fixed", Bore.DOWEL_HELD, d.holdHalf(), d.atMm(), d.holdHoleMm(), d.holdDepthMm());
-        fromParting(name + ", sliding", Bore.DOWEL_SLIDING, d.holdHalf().other(), d.atMm(), d.slipHoleMm(), d.slipDepthMm());
+        fromParting(
+                name + ", sliding",
+                Bore.DOWEL_SLIDING,
+                d.holdHalf().other(),
+                d.atMm(),
+                d.slipHoleMm(),
+                d.slipDepthMm());
     }
 
     private void screw(String name, ScrewPlace s) {
-        fromParting(name + ", clearance", Bore.CLEARANCE, s.headHalf(), s.atMm(), s.clearanceMm(), thickness(s.headHalf()));
+        fromParting(
+                name + ", clearance", Bore.CLEARANCE, s.headHalf(), s.atMm(), s.clearanceMm(), thickness(s.headHalf()));
         if (s.counterboreDepthMm() > 0)
-            fromOutside(name + ", counterbore", Bore.COUNTERBORE, s.headHalf(), s.atMm(), s.counterboreMm(), s.counterboreDepthMm());
+            fromOutside(
+                    name + ", counterbore",
+                    Bore.COUNTERBORE,
+                    s.headHalf(),
+                    s.atMm(),
+                    s.counterboreMm(),
+                    s.counterboreDepthMm());
         if (s.threadDepthMm() > 0)
-            fromParting(name + ", thread", Bore.THREAD, s.headHalf().other(), s.atMm(), s.threadDrillMm(), s.threadDepthMm());
+            fromParting(
+                    name + ", thread",
+                    Bore.THREAD,
+                    s.headHalf().other(),
+                    s.atMm(),
+                    s.threadDrillMm(),
+                    s.threadDepthMm());
     }
 
     /** A box from the parting plane; where it reaches an edge of the block it stands out. */
@@ -161,7 +180,12 @@ final class HoleTools {
         RoundShape fitted = RoundShape.cylinder(outside, tip, p.holeMm(), ChannelShape.STAND_OUT_MM, 0);
         double gon = fitted.volumeMm3() / fitted.fromMm().distance(tip);
         tools.add(new ConvexTool(
-                name, Material.HOLE, p.half(), fitted, gon * (face - floor), List.of(circle(name, Bore.PIN, p.half(), fitted))));
+                name,
+                Material.HOLE,
+                p.half(),
+                fitted,
+                gon * (face - floor),
+                List.of(circle(name, Bore.PIN, p.half(), fitted))));
         double rest = face - floor - p.guideMm();
         if (rest > 0 && p.reliefMm() > p.holeMm())
             fromOutside(name + ", relief", Bore.PIN_RELIEF, p.half(), p.atMm(), p.reliefMm(), rest);

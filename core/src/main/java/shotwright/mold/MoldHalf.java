@@ -14,7 +14,8 @@ import shotwright.mesh.TriMesh;
  * @param lockShare share of the columns under the part where this half is not one piece of metal
  * @param opening whether it comes off the part
  */
-public record MoldHalf(Half half, TriMesh mesh, TriMesh plain, double volumeMm3, int openEdges, double lockShare, Opening opening) {
+public record MoldHalf(
+        Half half, TriMesh mesh, TriMesh plain, double volumeMm3, int openEdges, double lockShare, Opening opening) {
     /** False when undercuts lock it. */
     public boolean canOpen() {
         return opening != Opening.LOCKED;

@@ -79,7 +79,9 @@ public final class ChannelPlanner {
                 phase,
                 "mill " + channel.name(),
                 chosen.cutter,
-                Math.max(chosen.cutter.reachMm().value(), chosen.cutter.fluteLengthMm().value()),
+                Math.max(
+                        chosen.cutter.reachMm().value(),
+                        chosen.cutter.fluteLengthMm().value()),
                 chosen.data.speedRpm(),
                 channel.fromMm().xy(),
                 tracks::write);
@@ -109,7 +111,15 @@ public final class ChannelPlanner {
     private @Nullable CutData data(Cutter c, double depthMm) {
         double stickoutMm = Math.max(c.reachMm().value(), c.fluteLengthMm().value());
         CutChoice choice = CutChoice.of(
-                new Cut(c, stickoutMm, alloy, mill, CutKind.SLOT, depthMm, c.diaMm().value()), table);
+                new Cut(
+                        c,
+                        stickoutMm,
+                        alloy,
+                        mill,
+                        CutKind.SLOT,
+                        depthMm,
+                        c.diaMm().value()),
+                table);
         return choice instanceof CutData d ? d : null;
     }
 
@@ -174,7 +184,8 @@ public final class ChannelPlanner {
                 .toList();
         for (Cutter c : fit) {
             CutData data = data(c, mostDepthMm(channel));
-            if (data != null) return new Chosen(c, data, flatTracks(channel, c.diaMm().value(), lean));
+            if (data != null)
+                return new Chosen(c, data, flatTracks(channel, c.diaMm().value(), lean));
         }
         if (shape == Cutter.Shape.TAPER) {
             notes.add(String.format(
@@ -214,8 +225,8 @@ public final class ChannelPlanner {
         if (2 * widest <= SAME_WIDTH_MM) n = 0;
         for (int i = 0; i <= n; i++) {
             double t = n == 0 ? 0 : 2.0 * i / n - 1;
-            tracks.add(new Track(
-                    t * Math.max(0, from), t * Math.max(0, to), channel.fromDepthMm(), channel.toDepthMm()));
+            tracks.add(
+                    new Track(t * Math.max(0, from), t * Math.max(0, to), channel.fromDepthMm(), channel.toDepthMm()));
         }
         return tracks;
     }
@@ -257,7 +268,8 @@ public final class ChannelPlanner {
         /** To the start of a track: on through the air before the block, from the end of the last one, or down a ramp along the track. */
         private void enter(PathBuilder pen, Vec3 first, Vec3 last, double clearZMm) {
             double tipMm = chosen.cutter.diaMm().value();
-            boolean near = pen.tip().xy().distance(first.xy()) < 0.7 * tipMm && pen.tip().z() <= first.z() + deepestMm();
+            boolean near = pen.tip().xy().distance(first.xy()) < 0.7 * tipMm
+                    && pen.tip().z() <= first.z() + deepestMm();
             if (near) {
                 ramp(pen, first, last);
                 return;
@@ -287,7 +299,8 @@ public final class ChannelPlanner {
         private void ramp(PathBuilder pen, Vec3 first, Vec3 last) {
             double dropMm = pen.tip().z() - first.z();
             double angle = Math.tan(Math.toRadians(chosen.data.rampDeg()));
-            double runMm = Math.min(first.distance(last), 4 * chosen.cutter.diaMm().value());
+            double runMm =
+                    Math.min(first.distance(last), 4 * chosen.cutter.diaMm().value());
             double feed = chosen.data.feedMmPerMin() * Entry.RAMP_FEED_SHARE;
             pen.line(first.xy().atZ(pen.tip().z()), feed);
             if (dropMm <= 1e-9) return;

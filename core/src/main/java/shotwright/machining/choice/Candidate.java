@@ -24,6 +24,7 @@ public record Candidate(
         finishMm2PerMin = Map.copyOf(finishMm2PerMin);
         reached = Map.copyOf(reached);
         if (!reached.keySet().equals(finishMm2PerMin.keySet()))
-            throw new IllegalArgumentException("candidate " + cutter.cutter().id() + ": reach and rates differ in kind");
+            throw new IllegalArgumentException(
+                    "candidate " + cutter.cutter().id() + ": reach and rates differ in kind");
     }
 }

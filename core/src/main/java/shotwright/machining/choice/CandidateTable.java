@@ -75,7 +75,8 @@ public final class CandidateTable {
         for (int i = 0; i < top.grid().count(); i++) {
             if (top.facet(i) < 0) continue;
             SurfaceKind kind = SurfaceKind.of(top.normalZ(i), high - top.heightMm(i));
-            if (kind != SurfaceKind.FACE) cells.computeIfAbsent(kind, k -> new BitSet()).set(i);
+            if (kind != SurfaceKind.FACE)
+                cells.computeIfAbsent(kind, k -> new BitSet()).set(i);
         }
         depthMm = high - low;
     }
@@ -154,15 +155,21 @@ public final class CandidateTable {
                 put(rates, SurfaceKind.WALL, tried(m, CutKind.WALL, 0.15, 0.1), d -> steps(m) * d.feedMmPerMin());
             }
             case BALL, TAPER_BALL -> {
-                double step = Cusp.stepOfBallMm(c.cornerRadiusMm().value() > 0 ? c.cornerRadiusMm().value() : dia / 2, cuspMm);
+                double step = Cusp.stepOfBallMm(
+                        c.cornerRadiusMm().value() > 0 ? c.cornerRadiusMm().value() : dia / 2, cuspMm);
                 put(rates, SurfaceKind.CURVED, tried(m, CutKind.CURVED, 0.1, step), d -> step * d.feedMmPerMin());
                 put(rates, SurfaceKind.WALL, tried(m, CutKind.CURVED, 0.1, step), d -> step * d.feedMmPerMin());
             }
-            case TAPER -> put(
-                    rates,
-                    SurfaceKind.WALL,
-                    tried(m, CutKind.DRAFT_WALL, Math.min(depthMm, c.fluteLengthMm().value()), 0.1),
-                    d -> d.depthMm() * d.feedMmPerMin() / WALL_PASSES);
+            case TAPER ->
+                put(
+                        rates,
+                        SurfaceKind.WALL,
+                        tried(
+                                m,
+                                CutKind.DRAFT_WALL,
+                                Math.min(depthMm, c.fluteLengthMm().value()),
+                                0.1),
+                        d -> d.depthMm() * d.feedMmPerMin() / WALL_PASSES);
             default -> {}
         }
         return rates;
@@ -175,7 +182,8 @@ public final class CandidateTable {
         int n = 0;
         for (int i = walls.nextSetBit(0); i >= 0; i = walls.nextSetBit(i + 1), n++) sum += top.normalZ(i);
         double lean = n == 0 ? 0 : Math.asin(Math.min(1, sum / n));
-        double most = Math.min(0.5 * m.cutter().diaMm().value(), m.cutter().fluteLengthMm().value());
+        double most = Math.min(
+                0.5 * m.cutter().diaMm().value(), m.cutter().fluteLengthMm().value());
         return lean <= 0 ? most : Math.min(most, Cusp.downStepOfFlatMm(cuspMm, lean));
     }
 
@@ -200,7 +208,14 @@ public final class CandidateTable {
 
     private @Nullable CutData tried(MountedCutter m, CutKind kind, double depthMm, double widthMm) {
         CutChoice choice = CutChoice.of(
-                new Cut(m.cutter(), m.stickoutMm(), alloy, mill, kind, Math.max(0.02, depthMm), Math.max(0.02, widthMm)),
+                new Cut(
+                        m.cutter(),
+                        m.stickoutMm(),
+                        alloy,
+                        mill,
+                        kind,
+                        Math.max(0.02, depthMm),
+                        Math.max(0.02, widthMm)),
                 table);
         return choice instanceof CutData d ? d : null;
     }

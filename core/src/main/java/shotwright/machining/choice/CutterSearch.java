@@ -34,9 +34,11 @@ public final class CutterSearch {
      * @param most largest set
      */
     public CutterSearch(List<Candidate> candidates, Surface surface, double changeS, int most) {
-        if (candidates.size() > MOST_CANDIDATES) throw new IllegalArgumentException("candidates: " + candidates.size() + " are too many");
+        if (candidates.size() > MOST_CANDIDATES)
+            throw new IllegalArgumentException("candidates: " + candidates.size() + " are too many");
         this.candidates = candidates.stream()
-                .sorted(Comparator.comparingDouble((Candidate c) -> -c.cutter().cutter().largestDiaMm()))
+                .sorted(Comparator.comparingDouble(
+                        (Candidate c) -> -c.cutter().cutter().largestDiaMm()))
                 .toList();
         this.changeS = changeS;
         this.most = most;
@@ -87,9 +89,7 @@ public final class CutterSearch {
         }
         if (taken == null) return Optional.empty();
         return Optional.of(new Result(
-                taken,
-                Optional.ofNullable(best[taken.count() - 1]),
-                Optional.ofNullable(best[taken.count() + 1])));
+                taken, Optional.ofNullable(best[taken.count() - 1]), Optional.ofNullable(best[taken.count() + 1])));
     }
 
     private void grow(int from, List<Candidate> set, double missedMm2, CutterSet[] best) {

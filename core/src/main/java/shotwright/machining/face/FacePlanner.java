@@ -114,8 +114,12 @@ public final class FacePlanner {
     public @Nullable Task outside(Box3 raw, Box3 size) {
         double deepMm = size.size().z();
         double extraMm = Math.max(
-                Math.max(size.min().x() - raw.min().x(), raw.max().x() - size.max().x()),
-                Math.max(size.min().y() - raw.min().y(), raw.max().y() - size.max().y()));
+                Math.max(
+                        size.min().x() - raw.min().x(),
+                        raw.max().x() - size.max().x()),
+                Math.max(
+                        size.min().y() - raw.min().y(),
+                        raw.max().y() - size.max().y()));
         if (extraMm < 1e-6) return null;
         Chosen c = best(
                 List.of(Cutter.Shape.FLAT),
@@ -144,7 +148,8 @@ public final class FacePlanner {
         int passes = Math.max(0, (int) Math.ceil(rough / Math.max(c.data.widthMm(), LAST_PASS_MM) - 1e-9));
         for (int i = 1; i <= passes; i++) leaves.add(LAST_PASS_MM + rough * (passes - i) / passes);
         leaves.add(0.0);
-        boolean endsOnly = raw.max().y() - size.max().y() < 1e-6 && size.min().y() - raw.min().y() < 1e-6;
+        boolean endsOnly = raw.max().y() - size.max().y() < 1e-6
+                && size.min().y() - raw.min().y() < 1e-6;
         for (int k = 1; k <= levels; k++) {
             double z = size.max().z() - deepMm * k / levels;
             for (double left : leaves) {
@@ -162,8 +167,22 @@ public final class FacePlanner {
     private static void ends(
             PathBuilder pen, double clearZMm, Box3 size, double radius, double left, double z, double feed) {
         double off = radius + RUN_OUT_MM;
-        end(pen, clearZMm, size.min().x() - left - radius, size.min().y() - off, size.max().y() + off, z, feed);
-        end(pen, clearZMm, size.max().x() + left + radius, size.max().y() + off, size.min().y() - off, z, feed);
+        end(
+                pen,
+                clearZMm,
+                size.min().x() - left - radius,
+                size.min().y() - off,
+                size.max().y() + off,
+                z,
+                feed);
+        end(
+                pen,
+                clearZMm,
+                size.max().x() + left + radius,
+                size.max().y() + off,
+                size.min().y() - off,
+                z,
+                feed);
     }
 
     private static void end(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -116,13 +115,17 @@ public final class HolePlanner {
             double smallMm = Math.min(hole.diameterMm(), hole.endDiameterMm());
             drilled(d -> d <= smallMm - 0.05, smallMm);
             byHand = String.format(
-                    Locale.ROOT, "ream %s to its taper, %.2f to %.2f mm", hole.name(), smallMm,
+                    Locale.ROOT,
+                    "ream %s to its taper, %.2f to %.2f mm",
+                    hole.name(),
+                    smallMm,
                     Math.max(hole.diameterMm(), hole.endDiameterMm()));
         }
 
         private void fitted() {
             switch (FittedHole.of(limits(), depthMm + LEAD_MM, cutters, table)) {
-                case FittedHole.Reamed r when floorMm > LEAD_MM + pointOf(r.drill()) -> {
+                case FittedHole.Reamed r
+                when floorMm > LEAD_MM + pointOf(r.drill()) -> {
                     drilled(r.drill());
                     ream(r.reamer());
                 }
@@ -139,9 +142,8 @@ public final class HolePlanner {
         }
 
         private void bored() {
-            List<Cutter> mills = cutters.stream()
-                    .filter(c -> c.shape() == Cutter.Shape.FLAT)
-                    .toList();
+            List<Cutter> mills =
+                    cutters.stream().filter(c -> c.shape() == Cutter.Shape.FLAT).toList();
             switch (FittedHole.of(limits(), depthMm, mills, table)) {
                 case FittedHole.Bored b -> bore(b);
                 case FittedHole.NotPossible n -> byHand = "make " + hole.name() + " on the bench: " + n.why();
@@ -164,15 +166,14 @@ public final class HolePlanner {
 
         private boolean reaches(Cutter c, double deepMm) {
             boolean slim = c.shankMm().value() <= diaMm(c) + 1e-9;
-            return c.reachMm().value() >= deepMm
-                    || slim && c.reachMm().value() + SPARE_REACH_MM >= deepMm;
+            return c.reachMm().value() >= deepMm || slim && c.reachMm().value() + SPARE_REACH_MM >= deepMm;
         }
 
         /** Spots and drills with the drill nearest to a size among those allowed; false when none serves. */
         private boolean drilled(Predicate<Double> allowed, double wishMm) {
             Cutter drill = of(Cutter.Shape.DRILL)
                     .filter(c -> allowed.test(diaMm(c)))
-                    .filter(c -> reaches(c, drilledDepthMm(c)))
+                    .filter(c -> reaches(c, drilledDepthMm()))
                     .filter(c -> hole.through() || pointOf(c) + leadMm() < floorMm)
                     .min(Comparator.comparingDouble(c -> Math.abs(diaMm(c) - wishMm)))
                     .orElse(null);
@@ -183,9 +184,9 @@ public final class HolePlanner {
 
         private void drilled(Cutter drill) {
             spot(drill);
-            HoleData data = HoleData.drill(drill, diaMm(drill), drilledDepthMm(drill), alloy, mill, table);
-            double bottomMm = hole.mouthZMm() - drilledDepthMm(drill) - pointOf(drill);
-            boolean pecks = data.firstPeckMm() < drilledDepthMm(drill);
+            HoleData data = HoleData.drill(drill, diaMm(drill), drilledDepthMm(), alloy, mill, table);
+            double bottomMm = hole.mouthZMm() - drilledDepthMm() - pointOf(drill);
+            boolean pecks = data.firstPeckMm() < drilledDepthMm();
             tasks.add(task(Phase.DRILL, drill, data.speedRpm(), (pen, clearZMm) -> {
                 approach(pen, clearZMm);
                 pen.add(List.of(new Drilling(
@@ -210,7 +211,7 @@ public final class HolePlanner {
         }
 
         /** Depth of the drill's full diameter. */
-        private double drilledDepthMm(Cutter drill) {
+        private double drilledDepthMm() {
             return hole.through() ? depthMm + BREAK_OUT_MM : depthMm + leadMm();
         }
 
@@ -253,7 +254,8 @@ public final class HolePlanner {
                 pen.lineZ(hole.mouthZMm() + RETRACT_MM, 2 * data.feedMmPerMin());
                 pen.rapidZ(clearZMm);
             }));
-            notes.add("Ream " + hole.name() + " with the spindle turning forward in and out; never turn a reamer back.");
+            notes.add(
+                    "Ream " + hole.name() + " with the spindle turning forward in and out; never turn a reamer back.");
         }
 
         /** Milled round with the thickest cutter that goes in and reaches, in two passes. */
@@ -335,7 +337,8 @@ public final class HolePlanner {
 
         private void down(PathBuilder pen, BoreSteps.Pass p, double bottomMm, double feed, double cutterMm) {
             double f = Entry.helixMmPerMin(feed, p.pathDiaMm(), cutterMm);
-            Vec3 start = new Vec3(hole.atMm().x() + p.pathDiaMm() / 2, hole.atMm().y(), hole.mouthZMm() + 0.2);
+            Vec3 start =
+                    new Vec3(hole.atMm().x() + p.pathDiaMm() / 2, hole.atMm().y(), hole.mouthZMm() + 0.2);
             pen.rapidZ(hole.mouthZMm() + RETRACT_MM);
             pen.rapid(start.xy().atZ(pen.tip().z()));
             pen.line(start, f);

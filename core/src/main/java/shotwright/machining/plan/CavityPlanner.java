@@ -27,9 +27,9 @@ import shotwright.machining.contact.TopSurface;
 import shotwright.machining.contact.TriangleTree;
 import shotwright.machining.contour.LevelContour;
 import shotwright.machining.contour.Offset;
+import shotwright.machining.feed.Cusp;
 import shotwright.machining.feed.CutData;
 import shotwright.machining.feed.CutKind;
-import shotwright.machining.feed.Cusp;
 import shotwright.machining.feed.Entry;
 import shotwright.machining.finish.FloorRings;
 import shotwright.machining.finish.Linking;
@@ -40,7 +40,6 @@ import shotwright.machining.path.Move;
 import shotwright.machining.work.Phase;
 import shotwright.machining.work.Task;
 import shotwright.machining.work.Workpiece;
-import shotwright.mesh.Grid;
 import shotwright.progress.Progress;
 import shotwright.region.Region;
 
@@ -61,6 +60,9 @@ final class CavityPlanner {
     private static final double SAME_FLOOR_MM = 0.002;
     private static final double LEAST_FLOOR_MM2 = 0.02;
     private static final double CONE_OVERLAP_MM = 0.05;
+
+    /** Lines are asked for so much above a level floor: in its very height every place is a tie. */
+    private static final double OFF_FLOOR_MM = 0.001;
 
     /** Air around neck, shank and holder. */
     private static final double BODY_AIR_MM = 0.3;
@@ -108,10 +110,12 @@ final class CavityPlanner {
         for (SurfaceKind kind : List.of(SurfaceKind.FLOOR, SurfaceKind.WALL, SurfaceKind.CURVED)) {
             for (Candidate c : fastestFirst(kind)) {
                 progress.at("finishing " + kind.words(), 0.5 + 0.5 * done++ / all);
-                BitSet own = (BitSet) c.reached().get(kind).clone();
-                own.and(left.getOrDefault(kind, new BitSet()));
+                BitSet open = left.get(kind), reached = c.reached().get(kind);
+                if (open == null || reached == null) continue;
+                BitSet own = (BitSet) open.clone();
+                own.and(reached);
                 if (own.isEmpty()) continue;
-                left.get(kind).andNot(own);
+                open.andNot(own);
                 finish(tasks, kind, c.cutter(), own, progress);
             }
         }
@@ -123,7 +127,7 @@ final class CavityPlanner {
                 .map(CutterSet.Share::candidate)
                 .filter(c -> c.finishMm2PerMin().containsKey(kind))
                 .sorted(Comparator.comparingDouble(
-                        (Candidate c) -> -c.finishMm2PerMin().get(kind)))
+                        (Candidate c) -> -c.finishMm2PerMin().getOrDefault(kind, 0.0)))
                 .toList();
     }
 
@@ -140,7 +144,9 @@ final class CavityPlanner {
         float[] tips = bodies.computeIfAbsent(m, k -> LocationMap.bodyTipsMm(top, k, WALL_STOCK_MM + BODY_AIR_MM));
         BitSet clear = new BitSet(tips.length);
         for (int i = 0; i < tips.length; i++) if (tips[i] <= zMm) clear.set(i);
-        return clear.cardinality() == tips.length ? Offset.by(block, EVERYWHERE_MM) : RestZones.outline(clear, top.grid());
+        return clear.cardinality() == tips.length
+                ? Offset.by(block, EVERYWHERE_MM)
+                : RestZones.outline(clear, top.grid());
     }
 
     // ---- roughing
@@ -164,14 +170,18 @@ final class CavityPlanner {
                 .toList();
         for (int i = 0; i < roughers.size(); i++) {
             MountedCutter m = roughers.get(i).candidate().cutter();
-            before.add(rough(tasks, m, List.copyOf(before), progress.part(
-                    (double) i / roughers.size(), (i + 1.0) / roughers.size())));
+            before.add(rough(
+                    tasks,
+                    m,
+                    List.copyOf(before),
+                    progress.part((double) i / roughers.size(), (i + 1.0) / roughers.size())));
         }
     }
 
     private Roughed rough(List<Task> tasks, MountedCutter m, List<Roughed> before, Progress progress) {
         Cutter cutter = m.cutter();
-        double radius = cutter.radiusMm(), step = CLEAR_STEP_OF_CUTTER * cutter.diaMm().value();
+        double radius = cutter.radiusMm(),
+                step = CLEAR_STEP_OF_CUTTER * cutter.diaMm().value();
         double deepest = Math.min(cutter.fluteLengthMm().value(), stockTopZMm - lowestMm);
         CutData data = table.data(m, CutKind.CLEAR, deepest, step);
         List<Double> levels = levels(data.depthMm());
@@ -185,8 +195,7 @@ final class CavityPlanner {
         for (int i = 0; i < levels.size(); i++) {
             double z = levels.get(i);
             progress.at("roughing with " + cutter.name(), (double) i / levels.size());
-            Region allowed =
-                    contour.at(z - FLOOR_STOCK_MM).freeIn(within).intersection(clearOfBody(m, z));
+            Region allowed = contour.at(z - FLOOR_STOCK_MM + OFF_FLOOR_MM).freeIn(within).intersection(clearOfBody(m, z));
             centres.add(allowed);
             RoughRules rules = new RoughRules(
                     radius,
@@ -197,13 +206,20 @@ final class CavityPlanner {
                     data.feedMmPerMin(),
                     Entry.RAMP_FEED_SHARE * data.feedMmPerMin(),
                     data.feedMmPerMin());
-            made.add(before.isEmpty()
-                    ? LevelClearing.of(allowed, outside, z, rules, null, progress)
-                    : LevelClearing.rest(
-                            allowed, metal(allowed, radius, before, z).intersection(missed), z, rules, null, progress));
+            made.add(
+                    before.isEmpty()
+                            ? LevelClearing.of(allowed, outside, z, rules, null, progress)
+                            : LevelClearing.rest(
+                                    allowed,
+                                    metal(allowed, radius, before, z).intersection(missed),
+                                    z,
+                                    rules,
+                                    null,
+                                    progress));
             metalTop = z;
         }
-        List<LevelClearing> cut = made.stream().filter(l -> !l.moves().isEmpty()).toList();
+        List<LevelClearing> cut =
+                made.stream().filter(l -> !l.moves().isEmpty()).toList();
         if (!cut.isEmpty()) {
             Vec2 at = cut.getFirst().moves().getFirst().from().xy();
             tasks.add(new Task(
@@ -312,14 +328,17 @@ final class CavityPlanner {
     private void floors(List<Task> tasks, MountedCutter m, BitSet own) {
         Cutter c = m.cutter();
         double radius = c.radiusMm();
-        CutData data = table.data(m, CutKind.FLOOR, FLOOR_STOCK_MM, 0.6 * c.diaMm().value());
+        CutData data =
+                table.data(m, CutKind.FLOOR, FLOOR_STOCK_MM, 0.6 * c.diaMm().value());
         LevelContour contour = contour(m.profile());
         for (Floor f : floors(own)) {
             Region zone = zone(f.cells);
             if (zone.isEmpty()) continue;
-            Region within = Offset.by(zone, Math.max(0, radius - 0.5 * top.grid().cell()));
-            Region allowed = contour.at(f.zMm).freeIn(within).intersection(clearOfBody(m, f.zMm));
-            List<List<Vec3>> paths = FloorRings.paths(allowed, f.zMm, 2 * m.profile().flatRadiusMm());
+            Region within =
+                    Offset.by(zone, Math.max(0, radius - 0.5 * top.grid().cell()));
+            Region allowed = contour.at(f.zMm + OFF_FLOOR_MM).freeIn(within).intersection(clearOfBody(m, f.zMm));
+            List<List<Vec3>> paths =
+                    FloorRings.paths(allowed, f.zMm, 2 * m.profile().flatRadiusMm());
             add(tasks, Phase.FLOOR, "finish floor", m, data, paths);
         }
     }
@@ -353,7 +372,9 @@ final class CavityPlanner {
         for (int k = 0; k < slabs; k++) {
             double from = high + (low - high) * k / slabs, to = high + (low - high) * (k + 1) / slabs;
             Region room = zone.intersection(clearOfBody(m, to));
-            if (!room.isEmpty()) paths.addAll(Waterline.loops(contour, room, from, to, fall, progress).paths());
+            if (!room.isEmpty())
+                paths.addAll(
+                        Waterline.loops(contour, room, from, to, fall, progress).paths());
         }
         add(tasks, Phase.WALL, "finish walls", m, data, paths);
     }

@@ -3,7 +3,7 @@ package shotwright.machining.plan;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import shotwright.layout.Half;
-import shotwright.machining.choice.CutterSearch;
+import shotwright.machining.choice.CutterSearch.Result;
 import shotwright.machining.path.Program;
 import shotwright.machining.setup.TwoSetups;
 import shotwright.machining.work.Workpiece;
@@ -28,7 +28,7 @@ public record HalfPlan(
         @Nullable Program back,
         Program parting,
         List<ToolTable.Tool> tools,
-        CutterSearch.@Nullable Result choice,
+        @Nullable Result choice,
         List<String> byHand,
         List<String> notes) {
     public HalfPlan {

@@ -1,10 +1,8 @@
 package shotwright.machining.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import shotwright.cutter.Cutter;
 import shotwright.geom.Box3;
@@ -18,6 +16,7 @@ import shotwright.machining.channel.ChannelWay;
 import shotwright.machining.choice.Candidate;
 import shotwright.machining.choice.CandidateTable;
 import shotwright.machining.choice.CutterSearch;
+import shotwright.machining.choice.CutterSearch.Result;
 import shotwright.machining.contact.TopSurface;
 import shotwright.machining.face.FacePlanner;
 import shotwright.machining.hole.HolePlanner;
@@ -128,13 +127,11 @@ public final class HalfPlanner {
         private final List<String> notes;
         private final List<String> byHand = new ArrayList<>();
         private final ToolTable tools = new ToolTable();
-        private final FacePlanner faces =
-                new FacePlanner(shop.cutters(), shop.mill(), shop.alloy(), shop.feeds());
-        private final HolePlanner holes =
-                new HolePlanner(shop.cutters(), shop.mill(), shop.alloy(), shop.feeds());
+        private final FacePlanner faces = new FacePlanner(shop.cutters(), shop.mill(), shop.alloy(), shop.feeds());
+        private final HolePlanner holes = new HolePlanner(shop.cutters(), shop.mill(), shop.alloy(), shop.feeds());
         private final ChannelPlanner channels =
                 new ChannelPlanner(shop.cutters(), shop.mill(), shop.alloy(), shop.feeds());
-        private CutterSearch.@Nullable Result choice;
+        private @Nullable Result choice;
 
         Planning(Workpiece work, TwoSetups setups, List<String> notes) {
             this.work = work;
@@ -156,8 +153,7 @@ public final class HalfPlanner {
         private @Nullable Program program(Setup setup, List<Task> tasks) {
             double clear = setup.stock().max().z() + CLEAR_MM;
             Vec2 start = new Vec2(setup.stock().min().x(), setup.stock().min().y());
-            List<Operation> operations =
-                    new TaskOrder(tools, Coolant.MIST, clear).operations(tasks, start);
+            List<Operation> operations = new TaskOrder(tools, Coolant.MIST, clear).operations(tasks, start);
             return operations.isEmpty()
                     ? null
                     : new Program(setup.name(), setup.offset(), setup.stock(), clear, operations);
@@ -177,18 +173,19 @@ public final class HalfPlanner {
             outside(tasks, raw, size);
             double length = setups.blank().lengthMm(), thick = work.thicknessMm();
             for (Hole h : work.holes()) if (!h.fromParting()) hole(tasks, h.backUp(length, thick), floor(h));
-            add(tasks, faces.chamfer(top(size), CHAMFER_MM), "No 45° cutter on the rack: break the outside edges by hand.");
+            add(tasks, faces.chamfer(size, CHAMFER_MM), "No 45° cutter on the rack: break the outside edges by hand.");
             return tasks;
         }
 
         private void outside(List<Task> tasks, Box3 raw, Box3 size) {
-            if (raw.min().x() > size.min().x() - 1e-6 && raw.max().x() < size.max().x() + 1e-6) return;
-            Box3 top = new Box3(raw.min(), new Vec3(raw.max().x(), raw.max().y(), size.max().z()));
-            add(tasks, faces.outside(top, size), "No cutter on the rack reaches down the outside: mill it in steps by hand.");
-        }
-
-        private Box3 top(Box3 size) {
-            return size;
+            if (raw.min().x() > size.min().x() - 1e-6
+                    && raw.max().x() < size.max().x() + 1e-6) return;
+            Box3 top = new Box3(
+                    raw.min(), new Vec3(raw.max().x(), raw.max().y(), size.max().z()));
+            add(
+                    tasks,
+                    faces.outside(top, size),
+                    "No cutter on the rack reaches down the outside: mill it in steps by hand.");
         }
 
         /** Metal below the end of a blind hole. */
@@ -211,7 +208,8 @@ public final class HalfPlanner {
             double rise = work.metal().max().z();
             if (raw.max().z() > rise + 1e-6)
                 add(tasks, faces.face(raw, rise), "No cutter on the rack faces the parting face.");
-            double milledTo = -work.thicknessMm() - setups.back().finished().min().z() - OUTSIDE_OVERLAP_MM;
+            double milledTo =
+                    -work.thicknessMm() - setups.back().finished().min().z() - OUTSIDE_OVERLAP_MM;
             outside(tasks, raw, new Box3(new Vec3(size.min().x(), size.min().y(), milledTo), size.max()));
             cavity(tasks, rise, progress);
             for (Hole h : work.holes()) if (h.fromParting()) hole(tasks, h, floor(h));
@@ -221,7 +219,10 @@ public final class HalfPlanner {
                 notes.addAll(way.notes());
             }
             if (rise < 1e-6)
-                add(tasks, faces.chamfer(size, CHAMFER_MM), "No 45° cutter on the rack: break the outside edges by hand.");
+                add(
+                        tasks,
+                        faces.chamfer(size, CHAMFER_MM),
+                        "No 45° cutter on the rack: break the outside edges by hand.");
             return tasks;
         }
 
@@ -233,20 +234,19 @@ public final class HalfPlanner {
                     .orElse(6);
             progress.at("looking at half " + work.half() + " from above", 0);
             TopSurface top = TopSurface.of(work.plain(), CELL_MM, widest / 2 + 1);
-            CandidateTable table =
-                    new CandidateTable(top, topZMm, shop.mill(), shop.alloy(), shop.feeds(), CUSP_MM);
+            CandidateTable table = new CandidateTable(top, topZMm, shop.mill(), shop.alloy(), shop.feeds(), CUSP_MM);
             if (table.surface().cells().isEmpty()) return;
             progress.at("choosing cutters for half " + work.half(), 0.1);
             List<Candidate> rows = table.rows(shop.cutters());
-            choice = new CutterSearch(Pruning.of(rows, table.surface()), table.surface(), changeS(), MOST_CUTTERS)
+            choice = new CutterSearch(Pruning.of(rows), table.surface(), changeS(), MOST_CUTTERS)
                     .search()
                     .orElse(null);
             if (choice == null) {
                 notes.add("No set of cutters on the rack mills the cavity of half " + work.half() + ".");
                 return;
             }
-            tasks.addAll(new CavityPlanner(work, top, table, choice.best(), topZMm, CUSP_MM)
-                    .tasks(progress.part(0.4, 1)));
+            tasks.addAll(
+                    new CavityPlanner(work, top, table, choice.best(), topZMm, CUSP_MM).tasks(progress.part(0.4, 1)));
         }
 
         private double changeS() {

@@ -5,17 +5,16 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import shotwright.machining.choice.Candidate;
-import shotwright.machining.choice.Surface;
 import shotwright.machining.contact.SurfaceKind;
 
 /** Leaves out cutters that another one replaces: as fast or faster at everything, reaching all it reaches. No set gets worse without them. */
 final class Pruning {
     private Pruning() {}
 
-    static List<Candidate> of(List<Candidate> rows, Surface surface) {
+    static List<Candidate> of(List<Candidate> rows) {
         List<Candidate> kept = new ArrayList<>();
         List<Candidate> order = rows.stream()
-                .filter(c -> doesSomething(c, surface))
+                .filter(c -> doesSomething(c))
                 .sorted(Comparator.comparingDouble((Candidate c) -> -c.roughMm3PerMin())
                         .thenComparing(c -> -c.finishMm2PerMin().values().stream()
                                 .mapToDouble(d -> d)
@@ -30,7 +29,7 @@ final class Pruning {
         return kept;
     }
 
-    private static boolean doesSomething(Candidate c, Surface surface) {
+    private static boolean doesSomething(Candidate c) {
         return c.roughMm3PerMin() > 0 && !c.roughReached().isEmpty()
                 || c.reached().values().stream().anyMatch(b -> !b.isEmpty());
     }
@@ -42,8 +41,9 @@ final class Pruning {
             if (kind.getValue().isEmpty()) continue;
             SurfaceKind k = kind.getKey();
             BitSet own = a.reached().get(k);
-            if (own == null || a.finishMm2PerMin().getOrDefault(k, 0.0) < b.finishMm2PerMin().getOrDefault(k, 0.0))
-                return false;
+            if (own == null
+                    || a.finishMm2PerMin().getOrDefault(k, 0.0)
+                            < b.finishMm2PerMin().getOrDefault(k, 0.0)) return false;
             if (!contains(own, kind.getValue())) return false;
         }
         return true;

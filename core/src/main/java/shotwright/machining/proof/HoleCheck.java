@@ -72,7 +72,9 @@ final class HoleCheck {
             for (int m = 0; m < moves.size(); m++) {
                 for (Step s : moves.get(m).steps()) {
                     if (!(s instanceof Feed) || countersinks || !inside(s, h)) continue;
-                    double lowMm = s.box().min().z(), radiusMm = farthest(s, h.centre()) + profile.largestRadiusMm();
+                    double lowMm = s.box().min().z();
+                    if (lowMm > h.mouthZMm() - SAME_MM) continue;
+                    double radiusMm = farthest(s, h.centre()) + profile.largestRadiusMm();
                     if (radiusMm > wide.value + SAME_MM) wide.take(radiusMm, o, m, s.to());
                     if (lowMm < tip.value - SAME_MM) tip.take(lowMm, o, m, s.to());
                     if (lowMm + profile.endHeightMm() < deep.value - SAME_MM)

@@ -35,6 +35,21 @@ public final class StockHeights {
         return new StockHeights(grid, top, box.min().z());
     }
 
+    /** The same with nothing left outside a rectangle: what an earlier clamping took off the sides. */
+    public StockHeights within(Box3 kept) {
+        float[] inside = top.clone();
+        for (int j = 0; j < grid.ny(); j++)
+            for (int i = 0; i < grid.nx(); i++) {
+                double x = grid.x(i), y = grid.y(j);
+                boolean in = x >= kept.min().x()
+                        && x <= kept.max().x()
+                        && y >= kept.min().y()
+                        && y <= kept.max().y();
+                if (!in) inside[grid.index(i, j)] = (float) bottomMm;
+            }
+        return new StockHeights(grid, inside, bottomMm);
+    }
+
     public Grid grid() {
         return grid;
     }

@@ -15,8 +15,7 @@ import shotwright.machining.path.PathBuilder;
  * @param atMm where it begins, to choose the way from task to task
  * @param path writes its moves
  */
-public record Task(
-        Phase phase, String words, Cutter cutter, double stickoutMm, double speedRpm, Vec2 atMm, Path path) {
+public record Task(Phase phase, String words, Cutter cutter, double stickoutMm, double speedRpm, Vec2 atMm, Path path) {
     /** Writes moves. */
     @FunctionalInterface
     public interface Path {

@@ -55,7 +55,8 @@ public record Workpiece(
         MoldHalf h = half == Half.A ? mold.a() : mold.b();
         double thickness = half == Half.A ? block.thicknessAMm() : block.thicknessBMm();
         double rise = half == Half.A ? block.riseAMm() : block.riseBMm();
-        double along = turned ? block.heightMm() : block.widthMm(), across = turned ? block.widthMm() : block.heightMm();
+        double along = turned ? block.heightMm() : block.widthMm(),
+                across = turned ? block.widthMm() : block.heightMm();
         Box3 metal = new Box3(new Vec3(0, -across, -thickness), new Vec3(along, 0, rise));
         List<Hole> holes = new ArrayList<>();
         for (ExactCircle c : mold.circles())
@@ -70,7 +71,8 @@ public record Workpiece(
     private static Transform toTable(Half half, Block block, boolean turned) {
         Transform up = half == Half.B ? Transform.IDENTITY : Transform.turn(Vec3.Y, Math.PI);
         Transform level = turned ? up.then(Transform.turnZ(Math.PI / 2)) : up;
-        double along = turned ? block.heightMm() : block.widthMm(), across = turned ? block.widthMm() : block.heightMm();
+        double along = turned ? block.heightMm() : block.widthMm(),
+                across = turned ? block.widthMm() : block.heightMm();
         return level.then(Transform.translate(new Vec3(along / 2, -across / 2, 0)));
     }
 

@@ -37,7 +37,11 @@ class CutterSearchTest {
                 mounted,
                 rough,
                 roughed,
-                Map.of(SurfaceKind.FLOOR, 10 + 100 * random.nextDouble(), SurfaceKind.CURVED, 5 + 50 * random.nextDouble()),
+                Map.of(
+                        SurfaceKind.FLOOR,
+                        10 + 100 * random.nextDouble(),
+                        SurfaceKind.CURVED,
+                        5 + 50 * random.nextDouble()),
                 Map.of(SurfaceKind.FLOOR, floor, SurfaceKind.CURVED, curved));
     }
 
@@ -57,9 +61,11 @@ class CutterSearchTest {
             List<Candidate> all = new ArrayList<>();
             for (int i = 0; i < IDS.size(); i++)
                 all.add(candidate(IDS.get(i), i < 3 ? 500 + 3000 * random.nextDouble() : 0, random, 55 + 6 * i));
-            CutterSearch.Result r = new CutterSearch(all, surface, 30, 5).search().orElseThrow();
+            CutterSearch.Result r =
+                    new CutterSearch(all, surface, 30, 5).search().orElseThrow();
             double[] plain = plainly(all, surface, 30);
-            assertThat(r.best().timeS()).isEqualTo(Arrays.stream(plain, 1, 6).min().orElseThrow(), within(1e-6));
+            assertThat(r.best().timeS())
+                    .isEqualTo(Arrays.stream(plain, 1, 6).min().orElseThrow(), within(1e-6));
             int n = r.best().count();
             if (n > 1) assertThat(r.fewer().map(CutterSet::timeS).orElse(1e9)).isEqualTo(plain[n - 1], within(1e-6));
             assertThat(r.more().map(CutterSet::timeS).orElse(1e9)).isEqualTo(plain[n + 1], within(1e-6));
@@ -82,7 +88,8 @@ class CutterSearchTest {
                 for (int c = 0; c < all.size(); c++) {
                     if ((set >> c & 1) == 0) continue;
                     Candidate k = all.get(c);
-                    if (k.reached().get(kind).get(i)) rate = Math.max(rate, k.finishMm2PerMin().get(kind));
+                    if (reached(k, kind).get(i))
+                        rate = Math.max(rate, k.finishMm2PerMin().getOrDefault(kind, 0.0));
                     if (k.roughReached().get(i)) rough = Math.max(rough, k.roughMm3PerMin());
                     roughs |= k.roughMm3PerMin() > 0;
                 }
@@ -94,13 +101,17 @@ class CutterSearchTest {
         return best;
     }
 
+    private static BitSet reached(Candidate c, SurfaceKind kind) {
+        return c.reached().getOrDefault(kind, new BitSet());
+    }
+
     private static double missed(int set, List<Candidate> all, Surface s) {
         double missed = 0;
         for (int i = 0; i < CELLS; i++) {
             boolean reached = false;
             for (int c = 0; c < all.size(); c++)
                 reached |= (set >> c & 1) == 1
-                        && all.get(c).reached().get(i < CELLS / 2 ? SurfaceKind.FLOOR : SurfaceKind.CURVED).get(i);
+                        && reached(all.get(c), i < CELLS / 2 ? SurfaceKind.FLOOR : SurfaceKind.CURVED).get(i);
             if (!reached) missed += s.areaMm2()[i];
         }
         return missed;

@@ -84,8 +84,8 @@ final class SmallHalf {
 
     static List<Hole> holes() {
         return List.of(
-                new Hole("dowel left", new Vec2(-15, 10), 3, -8, -9.5),
-                new Hole("dowel right", new Vec2(16, 11), 3, -8, -9.5));
+                new Hole("dowel left", new Vec2(-15, 10), 3, 0, -8, -9.5),
+                new Hole("dowel right", new Vec2(16, 11), 3, 0, -8, -9.5));
     }
 
     static List<Level> levels() {
