@@ -195,7 +195,8 @@ final class CavityPlanner {
         for (int i = 0; i < levels.size(); i++) {
             double z = levels.get(i);
             progress.at("roughing with " + cutter.name(), (double) i / levels.size());
-            Region allowed = contour.at(z - FLOOR_STOCK_MM + OFF_FLOOR_MM).freeIn(within).intersection(clearOfBody(m, z));
+            Region allowed =
+                    contour.at(z - FLOOR_STOCK_MM + OFF_FLOOR_MM).freeIn(within).intersection(clearOfBody(m, z));
             centres.add(allowed);
             RoughRules rules = new RoughRules(
                     radius,

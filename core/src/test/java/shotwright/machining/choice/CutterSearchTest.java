@@ -111,7 +111,8 @@ class CutterSearchTest {
             boolean reached = false;
             for (int c = 0; c < all.size(); c++)
                 reached |= (set >> c & 1) == 1
-                        && reached(all.get(c), i < CELLS / 2 ? SurfaceKind.FLOOR : SurfaceKind.CURVED).get(i);
+                        && reached(all.get(c), i < CELLS / 2 ? SurfaceKind.FLOOR : SurfaceKind.CURVED)
+                                .get(i);
             if (!reached) missed += s.areaMm2()[i];
         }
         return missed;
