@@ -48,10 +48,19 @@ public final class HolePlanner {
     /** A drill that goes through goes so much further than its point. */
     private static final double BREAK_OUT_MM = 0.5;
 
+    /** A pilot hole leaves a taper so much on the diameter at its small end. */
+    private static final double PILOT_UNDER_MM = 0.05;
+
     private static final double RETRACT_MM = 1.5;
 
-    /** A cutter that mills a hole round may be so thick, for chips to get out, and must be so thick, for stiffness. */
-    private static final double MOST_OF_HOLE = 0.8, LEAST_OF_HOLE = 0.35;
+    /** A cutter that mills a hole round may be so thick, for chips to get out. */
+    private static final double MOST_OF_HOLE = 0.8;
+
+    /** Path of the first helix over the cutter: a wider one leaves a core in the middle. */
+    private static final double FIRST_HELIX_OF_CUTTER = Entry.WIDEST_HELIX_HOLE_FACTOR - 1;
+
+    /** So much wider each next helix may run, over the cutter. */
+    private static final double NEXT_HELIX_OF_CUTTER = 0.8;
 
     private static final double PITCH_OF_CUTTER = 0.1;
     private static final double SPARE_REACH_MM = 1;
@@ -96,16 +105,17 @@ public final class HolePlanner {
             if (hole.isTapered()) tapered();
             else if (hole.isFitted()) fitted();
             else plain();
-            if (hole.use() == Bore.THREAD) byHand = "tap " + hole.name();
+            if (hole.use() == Bore.THREAD) byHand += (byHand.isEmpty() ? "" : "; ") + "tap " + hole.name();
             return new HoleWay(hole, tasks, byHand, notes);
         }
 
-        private Task task(Phase phase, Cutter cutter, double speedRpm, Task.Path path) {
+        /** A task of a cutter whose tip goes down to a depth below the mouth. */
+        private Task task(Phase phase, Cutter cutter, double deepMm, double speedRpm, Task.Path path) {
             return new Task(
                     phase,
                     phase.words() + " " + hole.name(),
                     cutter,
-                    stickoutMm(cutter, depthMm + LEAD_MM),
+                    stickoutMm(cutter, deepMm),
                     speedRpm,
                     hole.atMm(),
                     path);
@@ -113,10 +123,11 @@ public final class HolePlanner {
 
         private void tapered() {
             double smallMm = Math.min(hole.diameterMm(), hole.endDiameterMm());
-            drilled(d -> d <= smallMm - 0.05, smallMm);
+            boolean pilot = drilled(d -> d <= smallMm - PILOT_UNDER_MM, smallMm);
             byHand = String.format(
                     Locale.ROOT,
-                    "ream %s to its taper, %.2f to %.2f mm",
+                    "%sream %s to its taper, %.2f to %.2f mm",
+                    pilot ? "" : "drill it first, no drill on the rack is slim and long enough; ",
                     hole.name(),
                     smallMm,
                     Math.max(hole.diameterMm(), hole.endDiameterMm()));
@@ -125,7 +136,9 @@ public final class HolePlanner {
         private void fitted() {
             switch (FittedHole.of(limits(), depthMm + LEAD_MM, cutters, table)) {
                 case FittedHole.Reamed r
-                when floorMm > LEAD_MM + pointOf(r.drill()) -> {
+                when floorMm > LEAD_MM + pointOf(r.drill())
+                        && !drilling(r.drill()).tooFast()
+                        && !reaming(r.reamer()).tooFast() -> {
                     drilled(r.drill());
                     ream(r.reamer());
                 }
@@ -135,16 +148,16 @@ public final class HolePlanner {
             }
         }
 
-        /** The usual tolerance of small fitted holes, grade 7 of ISO 286, about the size wanted. */
+        /** The usual tolerance of small fitted holes, grade 7 of ISO 286, about the size wanted; holes below 1 mm go by its first row. */
         private HoleLimits limits() {
-            double grade = Fit.H7.highUm(hole.diameterMm()) / 1000.0;
+            double grade = Fit.H7.highUm(Math.max(1, hole.diameterMm())) / 1000.0;
             return new HoleLimits(hole.diameterMm() - grade / 2, hole.diameterMm() + grade / 2);
         }
 
         private void bored() {
             List<Cutter> mills =
                     cutters.stream().filter(c -> c.shape() == Cutter.Shape.FLAT).toList();
-            switch (FittedHole.of(limits(), depthMm, mills, table)) {
+            switch (FittedHole.of(limits(), milledDepthMm(), mills, table)) {
                 case FittedHole.Bored b -> bore(b);
                 case FittedHole.NotPossible n -> byHand = "make " + hole.name() + " on the bench: " + n.why();
                 case FittedHole.Reamed r -> throw new IllegalStateException("an end mill does not ream");
@@ -173,7 +186,7 @@ public final class HolePlanner {
         private boolean drilled(Predicate<Double> allowed, double wishMm) {
             Cutter drill = of(Cutter.Shape.DRILL)
                     .filter(c -> allowed.test(diaMm(c)))
-                    .filter(c -> reaches(c, drilledDepthMm()))
+                    .filter(c -> reaches(c, drilledDepthMm()) && !drilling(c).tooFast())
                     .filter(c -> hole.through() || pointOf(c) + leadMm() < floorMm)
                     .min(Comparator.comparingDouble(c -> Math.abs(diaMm(c) - wishMm)))
                     .orElse(null);
@@ -184,10 +197,10 @@ public final class HolePlanner {
 
         private void drilled(Cutter drill) {
             spot(drill);
-            HoleData data = HoleData.drill(drill, diaMm(drill), drilledDepthMm(), alloy, mill, table);
-            double bottomMm = hole.mouthZMm() - drilledDepthMm() - pointOf(drill);
+            HoleData data = drilling(drill);
+            double deepMm = drilledDepthMm() + pointOf(drill), bottomMm = hole.mouthZMm() - deepMm;
             boolean pecks = data.firstPeckMm() < drilledDepthMm();
-            tasks.add(task(Phase.DRILL, drill, data.speedRpm(), (pen, clearZMm) -> {
+            tasks.add(task(Phase.DRILL, drill, deepMm, data.speedRpm(), (pen, clearZMm) -> {
                 approach(pen, clearZMm);
                 pen.add(List.of(new Drilling(
                         pecks ? Drilling.Kind.PECK : Drilling.Kind.DRILL,
@@ -200,6 +213,14 @@ public final class HolePlanner {
                         false,
                         data.feedMmPerMin())));
             }));
+        }
+
+        private HoleData drilling(Cutter drill) {
+            return HoleData.drill(drill, diaMm(drill), drilledDepthMm(), alloy, mill, table);
+        }
+
+        private HoleData reaming(Cutter reamer) {
+            return HoleData.ream(reamer, depthMm, alloy, mill, table);
         }
 
         private double leadMm() {
@@ -229,7 +250,7 @@ public final class HolePlanner {
             double spotMm = keepEdge ? Math.min(wishMm, hole.diameterMm() - 0.2) : wishMm;
             double deepMm = Math.max(0.1, end.heightMm(Math.max(spotMm / 2, end.flatRadiusMm())));
             HoleData data = HoleData.drill(spot, Math.max(spotMm, 1), deepMm, alloy, mill, table);
-            tasks.add(task(Phase.SPOT, spot, data.speedRpm(), (pen, clearZMm) -> {
+            tasks.add(task(Phase.SPOT, spot, deepMm, data.speedRpm(), (pen, clearZMm) -> {
                 approach(pen, clearZMm);
                 pen.add(List.of(new Drilling(
                         Drilling.Kind.DRILL,
@@ -245,9 +266,9 @@ public final class HolePlanner {
         }
 
         private void ream(Cutter reamer) {
-            HoleData data = HoleData.ream(reamer, depthMm, alloy, mill, table);
+            HoleData data = reaming(reamer);
             double bottomMm = hole.mouthZMm() - depthMm - LEAD_MM;
-            tasks.add(task(Phase.REAM, reamer, data.speedRpm(), (pen, clearZMm) -> {
+            tasks.add(task(Phase.REAM, reamer, depthMm + LEAD_MM, data.speedRpm(), (pen, clearZMm) -> {
                 approach(pen, clearZMm);
                 pen.rapidZ(hole.mouthZMm() + RETRACT_MM);
                 pen.lineZ(bottomMm, data.feedMmPerMin());
@@ -258,14 +279,12 @@ public final class HolePlanner {
                     "Ream " + hole.name() + " with the spindle turning forward in and out; never turn a reamer back.");
         }
 
-        /** Milled round with the thickest cutter that goes in and reaches, in two passes. */
+        /** Milled round with the thickest cutter that goes in and reaches: down on helices from the middle outward, then once round to size. */
         private void round() {
             @Nullable Chosen best = null;
             for (Cutter c : cutters) {
                 if (c.shape() != Cutter.Shape.FLAT) continue;
-                double share = diaMm(c) / hole.diameterMm();
-                if (share > MOST_OF_HOLE || share < LEAST_OF_HOLE) continue;
-                if (!reaches(c, depthMm + (hole.through() ? BREAK_OUT_MM : 0))) continue;
+                if (diaMm(c) > MOST_OF_HOLE * hole.diameterMm() || !reaches(c, milledDepthMm())) continue;
                 CutData data = boring(c);
                 if (data != null && (best == null || diaMm(c) > diaMm(best.cutter))) best = new Chosen(c, data);
             }
@@ -277,19 +296,31 @@ public final class HolePlanner {
                         hole.diameterMm());
                 return;
             }
-            double rough = hole.diameterMm() - BoreSteps.ROUGH_LEFT_MM - diaMm(best.cutter);
-            bore(
-                    best,
-                    List.of(
-                            new BoreSteps.Pass("rough", 0, rough, PITCH_OF_CUTTER * diaMm(best.cutter)),
-                            new BoreSteps.Pass("finish", 0, hole.diameterMm() - diaMm(best.cutter), 0)));
+            bore(best, opening(diaMm(best.cutter)));
+        }
+
+        private List<BoreSteps.Pass> opening(double cutterMm) {
+            double roughMm = hole.diameterMm() - BoreSteps.ROUGH_LEFT_MM - cutterMm;
+            double firstMm = Math.min(roughMm, FIRST_HELIX_OF_CUTTER * cutterMm);
+            int more = (int) Math.ceil((roughMm - firstMm) / (NEXT_HELIX_OF_CUTTER * cutterMm) - 1e-9);
+            List<BoreSteps.Pass> passes = new ArrayList<>();
+            for (int i = 0; i <= more; i++) {
+                double pathMm = more == 0 ? roughMm : firstMm + (roughMm - firstMm) * i / more;
+                passes.add(new BoreSteps.Pass("rough", pathMm + cutterMm, pathMm, PITCH_OF_CUTTER * cutterMm));
+            }
+            passes.add(new BoreSteps.Pass("finish", hole.diameterMm(), hole.diameterMm() - cutterMm, 0));
+            return passes;
+        }
+
+        private double milledDepthMm() {
+            return depthMm + (hole.through() ? BREAK_OUT_MM : 0);
         }
 
         private @Nullable CutData boring(Cutter c) {
             CutChoice choice = CutChoice.of(
                     new Cut(
                             c,
-                            stickoutMm(c, depthMm),
+                            stickoutMm(c, milledDepthMm()),
                             alloy,
                             mill,
                             CutKind.WALL,
@@ -316,13 +347,18 @@ public final class HolePlanner {
         }
 
         private void bore(Chosen c, List<BoreSteps.Pass> passes) {
-            tasks.add(task(Phase.BORE, c.cutter, c.data.speedRpm(), (pen, clearZMm) -> mill(pen, clearZMm, c, passes)));
+            tasks.add(task(
+                    Phase.BORE,
+                    c.cutter,
+                    milledDepthMm(),
+                    c.data.speedRpm(),
+                    (pen, clearZMm) -> mill(pen, clearZMm, c, passes)));
         }
 
-        /** A helix down, then ring after ring at the full depth, and back to the middle. */
+        /** Helices down from the middle outward, then ring after ring at the full depth, and back to the middle. */
         private void mill(PathBuilder pen, double clearZMm, Chosen c, List<BoreSteps.Pass> passes) {
             double cutterMm = diaMm(c.cutter), feed = c.data.feedMmPerMin();
-            double bottomMm = hole.mouthZMm() - depthMm - (hole.through() ? BREAK_OUT_MM : 0);
+            double bottomMm = hole.mouthZMm() - milledDepthMm();
             approach(pen, clearZMm);
             double lastMm = 0;
             for (BoreSteps.Pass p : passes) {
@@ -339,6 +375,7 @@ public final class HolePlanner {
             double f = Entry.helixMmPerMin(feed, p.pathDiaMm(), cutterMm);
             Vec3 start =
                     new Vec3(hole.atMm().x() + p.pathDiaMm() / 2, hole.atMm().y(), hole.mouthZMm() + 0.2);
+            if (pen.tip().z() < hole.mouthZMm()) pen.line(hole.atMm().atZ(bottomMm), feed);
             pen.rapidZ(hole.mouthZMm() + RETRACT_MM);
             pen.rapid(start.xy().atZ(pen.tip().z()));
             pen.line(start, f);
