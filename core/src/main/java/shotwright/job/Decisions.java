@@ -16,6 +16,7 @@ import shotwright.layout.Half;
 import shotwright.layout.LayoutWishes;
 import shotwright.layout.ShopRack;
 import shotwright.machining.gcode.Dialect;
+import shotwright.machining.plan.Shopfloor;
 import shotwright.measure.LengthUnit;
 import shotwright.mill.Mill;
 import shotwright.press.Press;
@@ -77,10 +78,26 @@ record Decisions(
                     shop.materials().byId(card.material() == null ? USUAL_MATERIAL : card.material()),
                     cutters.isEmpty() ? shop.cutters().all() : List.copyOf(cutters),
                     shop.mills().byId(card.mill() == null ? USUAL_MILL : card.mill()),
-                    shop.dialects().byId(card.control() == null ? USUAL_CONTROL : card.control()));
+                    control(card, shop));
         } catch (RackException e) {
             throw new JobException(String.valueOf(e.getMessage()), e);
         }
+    }
+
+    /** A job whose pages are in inches gets its programs in inches. */
+    private static Dialect control(JobCard card, Shop shop) {
+        Dialect control = shop.dialects().byId(card.control() == null ? USUAL_CONTROL : card.control());
+        return "in".equals(card.lengthsIn()) ? control.in(Dialect.Unit.INCH) : control;
+    }
+
+    /** What the mold is milled with. */
+    Shopfloor shopfloor(Shop shop) {
+        return new Shopfloor(
+                cutters,
+                mill,
+                material,
+                shop.feedTables().all().getFirst(),
+                shop.stock().all());
     }
 
     Resin resin() {

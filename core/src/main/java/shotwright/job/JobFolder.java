@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import shotwright.mold.export.WholeFile;
 
@@ -88,6 +90,24 @@ public final class JobFolder {
     public void remove(String name) {
         try {
             Files.deleteIfExists(path(name));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Removes what earlier runs made in a folder of the job and this one did not.
+     *
+     * @param own names such a run gives; whatever else lies there is the shop's
+     * @param made names of files that stay
+     */
+    public void removeOthers(String folder, Pattern own, Set<String> made) {
+        if (!Files.isDirectory(path(folder))) return;
+        try (Stream<Path> files = Files.list(path(folder))) {
+            for (Path f : files.toList()) {
+                String name = String.valueOf(f.getFileName());
+                if (own.matcher(name).matches() && !made.contains(name)) Files.deleteIfExists(f);
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -9,6 +9,7 @@ import shotwright.finding.Finding;
 import shotwright.finding.Severity;
 import shotwright.intake.IntakeResult;
 import shotwright.layout.LayoutResult;
+import shotwright.machining.MachiningResult;
 import shotwright.mold.MoldResult;
 import shotwright.mold.exact.ExactMold;
 import shotwright.quote.PriceBand;
@@ -36,6 +37,7 @@ import shotwright.sizing.SizingResult;
  * @param cool first-order cooling with the first resin
  * @param resins the same mold in every resin of the card
  * @param trialOrder in which order to try them, when there are several
+ * @param machining programs of both halves, timed and proved
  * @param quote prices
  * @param sheet press sheet of the first resin
  * @param takenUp stations whose results were still valid and taken up from the job folder
@@ -55,6 +57,7 @@ public record JobResult(
         @Nullable CoolResult cool,
         @Nullable ResinComparison resins,
         @Nullable TrialOrder trialOrder,
+        @Nullable MachiningResult machining,
         @Nullable QuoteResult quote,
         @Nullable PressSheet sheet,
         List<Station> takenUp,
@@ -68,8 +71,8 @@ public record JobResult(
     /** A job that did not get past the intake. */
     static JobResult of(JobCard card, IntakeResult intake) {
         return new JobResult(
-                card, intake, null, null, null, null, null, null, null, null, null, null, null, null, null, List.of(),
-                List.of());
+                card, intake, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+                List.of(), List.of());
     }
 
     /** Every finding of every station, in working order. */
@@ -85,6 +88,7 @@ public record JobResult(
         if (cool != null) all.addAll(cool.findings());
         if (resins != null) all.addAll(resins.findings());
         if (trialOrder != null) all.addAll(trialOrder.findings());
+        if (machining != null) all.addAll(machining.findings());
         if (quote != null) all.addAll(quote.findings());
         if (sheet != null) all.addAll(sheet.findings());
         all.addAll(refusals);

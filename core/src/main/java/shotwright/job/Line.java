@@ -20,6 +20,9 @@ import shotwright.intake.Intake;
 import shotwright.intake.IntakeResult;
 import shotwright.layout.LayoutInput;
 import shotwright.layout.LayoutResult;
+import shotwright.machining.MachiningResult;
+import shotwright.machining.plan.MoldPlanner;
+import shotwright.machining.plan.Shopfloor;
 import shotwright.mold.Halves;
 import shotwright.mold.HalvesRefused;
 import shotwright.mold.MoldResult;
@@ -177,20 +180,25 @@ public final class Line {
 
             MoldResult mold = mold(review, layout);
             if (mold != null && part.exact() != null) exactMold = exactMold(review, layout, mold);
+            String keyOfHalves = key;
             if (!reaches(Station.FILL))
                 return result(full, review, price, choice.known(layout, null), layout, mold, null, null);
 
             Flow.Answer flowed = kept(
                     Station.FILL,
                     Flow.Answer.class,
-                    0.7,
-                    0.95,
+                    0.5,
+                    0.6,
                     List.of(decisions.resins(), sizing.press(), decisions.material()),
                     p -> flow.answer(review, sizing, layout, mold, p));
-            SizingResult settled = choice.known(layout, flowed);
+            if (mold != null && reaches(Station.MILLING)) {
+                key = keyOfHalves;
+                machining = machining(layout, mold);
+            }
+            SizingResult settled = choice.known(layout, flowed, programH());
             if (!reaches(Station.QUOTE)) return result(full, review, price, settled, layout, mold, flowed, null);
             progress.at("working out the price", 0.96);
-            Papers papers = Papers.of(decisions, prices, part, settled, layout, flowed);
+            Papers papers = Papers.of(decisions, prices, part, settled, layout, flowed, programH());
             return result(full, review, price, settled, layout, mold, flowed, papers);
         }
 
@@ -226,7 +234,7 @@ public final class Line {
         private @Nullable MoldResult mold(ReviewResult review, LayoutResult layout) {
             Kept<MoldResult> halves = new Kept<>(Station.HALVES, MoldResult.class, List.of());
             try {
-                return halves.get(0.4, 0.7, p -> Halves.make(review.pulled(), layout, review.undercuts(), p));
+                return halves.get(0.4, 0.48, p -> Halves.make(review.pulled(), layout, review.undercuts(), p));
             } catch (HalvesRefused e) {
                 refused = e.finding();
                 return null;
@@ -245,9 +253,28 @@ public final class Line {
         }
 
         private ExactMold exactMold(ReviewResult review, LayoutResult layout, MoldResult mold) {
-            return ExactHalves.make(engine, bytes(file), review.pulled(), layout, mold, progress.part(0.65, 0.7));
+            return ExactHalves.make(engine, bytes(file), review.pulled(), layout, mold, progress.part(0.48, 0.5));
         }
 
+        /** What the programs depend on beside the halves: not resins, not presses. */
+        private MachiningResult machining(LayoutResult layout, MoldResult mold) {
+            Shopfloor floor = decisions.shopfloor(shop);
+            return kept(
+                    Station.MILLING,
+                    MachiningResult.class,
+                    0.6,
+                    0.95,
+                    List.of(floor, decisions.control()),
+                    p -> new MoldPlanner(floor, decisions.control()).plan(layout, mold, p));
+        }
+
+        /** Hours of the programs; 0 while there are none that are proved. */
+        private double programH() {
+            MachiningResult m = machining;
+            return m != null && m.proved() ? m.timeH() : 0;
+        }
+
+        private @Nullable MachiningResult machining;
         private shotwright.finding.@Nullable Finding refused;
         private @Nullable ExactMold exactMold;
         private @Nullable DraftRemedy draft;
@@ -284,6 +311,7 @@ public final class Line {
                     cool,
                     flow == null ? null : flow.comparison(),
                     papers == null ? null : papers.order(),
+                    machining,
                     quote,
                     sheet,
                     takenUp,

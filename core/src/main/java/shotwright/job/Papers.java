@@ -21,12 +21,19 @@ import shotwright.sizing.SizingResult;
 record Papers(QuoteResult quote, PressSheet sheet, @Nullable TrialOrder order) {
 
     static Papers of(
-            Decisions decisions, Prices prices, Part part, SizingResult sizing, LayoutResult layout, Flow.Answer flow) {
+            Decisions decisions,
+            Prices prices,
+            Part part,
+            SizingResult sizing,
+            LayoutResult layout,
+            Flow.Answer flow,
+            double programH) {
         Resin resin = decisions.resin();
         QuoteResult quote = prices.quote(
                 sizing,
                 layout,
                 flow,
+                programH,
                 decisions.card().quantities().stream().max(Integer::compare).orElse(0));
         PressSheet sheet = SheetMaker.make(new SheetInput(
                 decisions.card().job() == null ? part.name() : decisions.card().job(),

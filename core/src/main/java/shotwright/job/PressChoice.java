@@ -44,8 +44,17 @@ record PressChoice(SizingInput asked, Prices prices, SizingResult sizing) {
 
     /** Sized again with the real feed, and with filling and cooling where they are known. */
     SizingResult known(LayoutResult layout, Flow.@Nullable Answer flow) {
+        return known(layout, flow, 0);
+    }
+
+    /**
+     * The same with the time of the programs in the prices.
+     *
+     * @param programH hours of the proved programs; 0 while there are none
+     */
+    SizingResult known(LayoutResult layout, Flow.@Nullable Answer flow, double programH) {
         return Sizing.size(asked.decided(sizing.press(), sizing.secondPress(), sizing.cavities())
-                .priced(prices.settled(sizing.cavities(), layout, flow))
+                .priced(prices.settled(sizing.cavities(), layout, flow, programH))
                 .known(
                         LayoutFeed.areaMm2(layout),
                         layout.feedVolumeMm3(),

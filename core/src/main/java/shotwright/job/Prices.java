@@ -31,7 +31,7 @@ final class Prices implements CavityPrices {
     private final @Nullable Settled settled;
 
     /** What the line found for the number of cavities taken. */
-    private record Settled(int cavitiesCount, LayoutResult layout, Flow.@Nullable Answer flow) {}
+    private record Settled(int cavitiesCount, LayoutResult layout, Flow.@Nullable Answer flow, double programH) {}
 
     Prices(Decisions decisions, Shop shop, ReviewResult review) {
         this(decisions, shop, review, null);
@@ -45,8 +45,8 @@ final class Prices implements CavityPrices {
     }
 
     /** The same once the layout stands, and the flow when it was worked out. */
-    Prices settled(int cavities, LayoutResult layout, Flow.@Nullable Answer flow) {
-        return new Prices(decisions, shop, review, new Settled(cavities, layout, flow));
+    Prices settled(int cavities, LayoutResult layout, Flow.@Nullable Answer flow, double programH) {
+        return new Prices(decisions, shop, review, new Settled(cavities, layout, flow, programH));
     }
 
     /** The shop's rates in the currency of the card. */
@@ -71,6 +71,7 @@ final class Prices implements CavityPrices {
                                 t.cavitiesCount(),
                                 s.layout(),
                                 s.flow() == null ? t.cycleS() : cycleS(s.flow()),
+                                s.programH(),
                                 t.quantityCount()));
         return new Price(q.moldPrice().nominal(), q.at(t.quantityCount()).pricePerPart());
     }
@@ -78,10 +79,11 @@ final class Prices implements CavityPrices {
     /**
      * The quote of the mold as it stands at the end of the line.
      *
+     * @param programH hours of the proved programs; 0 while there are none
      * @param asked quantity asked for, 0 when none
      */
-    QuoteResult quote(SizingResult sizing, LayoutResult layout, Flow.Answer flow, int asked) {
-        return Quote.quote(asLaidOut(sizing.press(), sizing.cavities(), layout, cycleS(flow), asked));
+    QuoteResult quote(SizingResult sizing, LayoutResult layout, Flow.Answer flow, double programH, int asked) {
+        return Quote.quote(asLaidOut(sizing.press(), sizing.cavities(), layout, cycleS(flow), programH, asked));
     }
 
     private QuoteInput estimated(Try t) {
@@ -93,12 +95,13 @@ final class Prices implements CavityPrices {
                 "",
                 "",
                 SAW_MM);
-        return input(t.press(), t.cavitiesCount(), block, t.feedVolumeMm3(), t.cycleS(), TRIM_S, t.quantityCount());
+        return input(t.press(), t.cavitiesCount(), block, t.feedVolumeMm3(), t.cycleS(), TRIM_S, 0, t.quantityCount());
     }
 
-    private QuoteInput asLaidOut(Press press, int cavities, LayoutResult layout, double cycleS, int asked) {
+    private QuoteInput asLaidOut(
+            Press press, int cavities, LayoutResult layout, double cycleS, double programH, int asked) {
         double trim = layout.gates().isEmpty() ? 0 : layout.gates().getFirst().trimS();
-        return input(press, cavities, layout.block(), layout.feedVolumeMm3(), cycleS, trim, asked);
+        return input(press, cavities, layout.block(), layout.feedVolumeMm3(), cycleS, trim, programH, asked);
     }
 
     private static double cycleS(Flow.Answer flow) {
@@ -106,7 +109,14 @@ final class Prices implements CavityPrices {
     }
 
     private QuoteInput input(
-            Press press, int cavities, Block block, double feedMm3, double cycleS, double trimS, int asked) {
+            Press press,
+            int cavities,
+            Block block,
+            double feedMm3,
+            double cycleS,
+            double trimS,
+            double programH,
+            int asked) {
         Resin resin = decisions.resin();
         MassProperties mass = review.pulled().part().mass();
         double gPerMm3 = resin.solidDensityGPerCm3().mid() / 1000;
@@ -138,7 +148,7 @@ final class Prices implements CavityPrices {
                 cycleS,
                 trimS,
                 !press.fixtureGuided(),
-                0,
+                programH,
                 asked);
     }
 

@@ -9,6 +9,7 @@ public enum Station {
     HALVES(50, "Halves", "what metal remains?"),
     FILL(60, "Fill", "will it fill?"),
     COOL(70, "Cool", "how fast can it run?"),
+    MILLING(80, "Milling", "how do I cut it?"),
     QUOTE(90, "Quote", "what do I charge?"),
     SHEET(100, "Press sheet", "how do I start the press?");
 

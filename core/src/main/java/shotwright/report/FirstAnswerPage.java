@@ -147,6 +147,7 @@ public final class FirstAnswerPage {
         LayoutText.exactRows(job.exactMold()).forEach(this::row);
         if (job.fill() != null) FlowText.fillRows(job.fill(), show).forEach(this::row);
         if (job.cool() != null) FlowText.coolRows(job.cool(), show).forEach(this::row);
+        if (job.machining() != null) MillingText.rows(job.machining(), show).forEach(this::row);
     }
 
     private void price() {

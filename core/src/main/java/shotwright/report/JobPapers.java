@@ -1,10 +1,13 @@
 package shotwright.report;
 
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import shotwright.drawing.Drawing;
 import shotwright.drawing.SvgFile;
@@ -14,6 +17,9 @@ import shotwright.job.JobFolder;
 import shotwright.job.JobResult;
 import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
+import shotwright.machining.MachiningResult;
+import shotwright.machining.MachiningResult.Clamping;
+import shotwright.machining.MachiningResult.ProgramFile;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.exact.ExactHalf;
 import shotwright.mold.exact.ExactMold;
@@ -29,6 +35,8 @@ import shotwright.report.half.HalfSheet;
 
 /** Leaves the job folder: card, summary, halves, press sheet, pictures. */
 public final class JobPapers {
+    private static final Pattern PROGRAM = Pattern.compile("half-[ab]-.*\\.nc");
+
     private JobPapers() {}
 
     /** Writes everything the job answered; files of stations that did not run are removed. */
@@ -48,6 +56,27 @@ public final class JobPapers {
         folder.writeText("00-summary.md", SummaryPage.text(job, names));
         if (job.sheet() != null) folder.writeText("press-sheet.md", PressSheetPage.text(job.sheet(), job.inch()));
         else folder.remove("press-sheet.md");
+        milling(job, folder);
+    }
+
+    /** Programs that are proved, and the papers for the mill; whatever else lies among the programs is from an earlier run. */
+    private static void milling(JobResult job, JobFolder folder) {
+        MachiningResult m = job.machining();
+        Set<String> kept = new HashSet<>();
+        if (m != null)
+            for (Clamping c : m.clampings())
+                for (ProgramFile f : c.files()) {
+                    folder.writeText("programs/" + f.name(), f.text());
+                    kept.add(f.name());
+                }
+        folder.removeOthers("programs", PROGRAM, kept);
+        if (m == null || job.layout() == null) {
+            folder.remove("setup-sheets.md");
+            folder.remove("kit-list.md");
+            return;
+        }
+        folder.writeText("setup-sheets.md", SetupSheetsPage.text(title(job), m, job.layout(), job.inch()));
+        folder.writeText("kit-list.md", KitListPage.text(title(job), m, job.layout(), job.inch()));
     }
 
     private static void halves(JobResult job, JobFolder folder, Progress progress) {

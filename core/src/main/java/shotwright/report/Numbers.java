@@ -53,6 +53,11 @@ public final class Numbers {
         return inch ? fixed(Units.mmToIn(mm), 3) + " in" : fixed(mm, 2) + " mm";
     }
 
+    /** A fine length: 0.001 mm or 0.0001 in. */
+    public String fine(double mm) {
+        return inch ? fixed(Units.mmToIn(mm), 4) + " in" : fixed(mm, 3) + " mm";
+    }
+
     /** A length with the other unit behind it. */
     public String lengthBoth(double mm) {
         String m = fixed(mm, 2) + " mm", i = fixed(Units.mmToIn(mm), 3) + " in";

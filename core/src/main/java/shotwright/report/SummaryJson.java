@@ -64,6 +64,11 @@ public final class SummaryJson {
         if (job.exactMold() != null) exactMold(root.putObject("exactMold"), job.exactMold());
         if (job.fill() != null) fill(root.putObject("fill"), job.fill());
         if (job.cool() != null) cool(root.putObject("cool"), job.cool());
+        if (job.machining() != null) {
+            ObjectNode machining = root.putObject("machining");
+            MillingJson.write(machining, job.machining());
+            findings(machining, job.machining().findings());
+        }
         if (job.quote() != null) quote(root.putObject("quote"), job.quote());
         if (job.sheet() != null) sheet(root.putObject("sheet"), job.sheet());
         return root;

@@ -9,6 +9,9 @@ import shotwright.intake.IntakeFacts;
 import shotwright.job.JobResult;
 import shotwright.job.Station;
 import shotwright.layout.Decision;
+import shotwright.machining.MachiningResult;
+import shotwright.machining.MachiningResult.Clamping;
+import shotwright.machining.MachiningResult.HalfWork;
 import shotwright.measure.InchSentence;
 import shotwright.quote.QuoteResult;
 import shotwright.review.DraftRegion;
@@ -85,6 +88,7 @@ public final class SummaryPage {
             rows(FlowText.coolRows(job.cool(), show));
             findings(job.cool().findings());
         }
+        if (job.machining() != null) milling(job.machining());
         if (job.quote() != null) quote(job.quote());
         if (job.sheet() != null) sheet(job.sheet());
         line("");
@@ -191,6 +195,29 @@ public final class SummaryPage {
                         + show.pressure(s.dropMpa()) + " | " + Numbers.figures(s.shearRatePerS(), 2) + " 1/s |"));
         line("");
         findings(f.findings());
+    }
+
+    private void milling(MachiningResult m) {
+        head(Station.MILLING);
+        rows(MillingText.rows(m, show));
+        rows(Map.of("On paper", "[set-up sheets](setup-sheets.md), [kit list and traveller](kit-list.md)"));
+        line("");
+        line("| clamping | op | what | cutter | moves | time |");
+        line("|---|---:|---|---|---:|---:|");
+        for (Clamping c : m.clampings())
+            c.operations()
+                    .forEach(o -> line("| " + c.setup().name() + " | " + o.number() + " | " + o.words() + " | T"
+                            + o.toolNumber() + " " + o.cutterId() + " | " + Numbers.fixed(o.moves(), 0) + " | "
+                            + Numbers.time(o.timeS()) + " |"));
+        line("");
+        for (HalfWork h : m.halves()) {
+            if (h.best().isEmpty()) continue;
+            line("**Cutters for the molding surface of half " + h.half() + "**, times estimated before the paths");
+            line("");
+            MillingText.sets(h).forEach(s -> line("- " + s));
+            line("");
+        }
+        findings(m.findings());
     }
 
     private void quote(QuoteResult q) {

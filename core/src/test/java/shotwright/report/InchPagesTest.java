@@ -51,6 +51,7 @@ class InchPagesTest {
                 metric.cool(),
                 metric.resins(),
                 metric.trialOrder(),
+                metric.machining(),
                 metric.quote(),
                 metric.sheet(),
                 metric.takenUp(),

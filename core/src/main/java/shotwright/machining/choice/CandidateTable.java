@@ -96,10 +96,14 @@ public final class CandidateTable {
 
     /** A cutter held so that its holder stays clear of the half. */
     public MountedCutter mounted(Cutter c) {
-        double shankMm = c.shankMm().value();
-        Holder holder = shankMm <= 7 ? Holder.ER11 : shankMm <= 10 ? Holder.ER16 : Holder.ER20;
         double out = Math.max(c.fluteLengthMm().value() + 1, depthMm + NOSE_CLEAR_MM);
-        return new MountedCutter(c, out, holder);
+        return new MountedCutter(c, out, holder(c));
+    }
+
+    /** The smallest collet chuck that takes its shank. */
+    public static Holder holder(Cutter c) {
+        double shankMm = c.shankMm().value();
+        return shankMm <= 7 ? Holder.ER11 : shankMm <= 10 ? Holder.ER16 : Holder.ER20;
     }
 
     /** One row for each cutter that can do something. */

@@ -29,6 +29,7 @@ import shotwright.rack.RackException;
             RunCommand.class,
             HalvesCommand.class,
             FillCommand.class,
+            MillCommand.class,
             ProveoutCommand.class,
             RackCommand.class
         },

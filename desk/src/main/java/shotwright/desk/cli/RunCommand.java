@@ -7,7 +7,7 @@ import shotwright.job.Station;
 @Command(
         name = "run",
         mixinStandardHelpOptions = true,
-        description = "the whole line: halves, press sheet, quote, pictures in a job folder")
+        description = "the whole line: halves, milling programs, quote, press sheet, pictures in a job folder")
 final class RunCommand extends FolderCommand {
     RunCommand() {
         super(Station.SHEET);
