@@ -297,11 +297,12 @@ public final class ChannelPlanner {
 
         /** Down to the start of a track on a ramp to and fro along it. */
         private void ramp(PathBuilder pen, Vec3 first, Vec3 last) {
+            double feed = chosen.data.feedMmPerMin() * Entry.RAMP_FEED_SHARE;
+            pen.lineZ(Math.max(pen.tip().z(), first.z()), feed);
             double dropMm = pen.tip().z() - first.z();
             double angle = Math.tan(Math.toRadians(chosen.data.rampDeg()));
             double runMm =
                     Math.min(first.distance(last), 4 * chosen.cutter.diaMm().value());
-            double feed = chosen.data.feedMmPerMin() * Entry.RAMP_FEED_SHARE;
             pen.line(first.xy().atZ(pen.tip().z()), feed);
             if (dropMm <= 1e-9) return;
             if (runMm < 1e-6) {

@@ -85,8 +85,13 @@ public final class FacePlanner {
         for (int k = 1; k <= levels; k++) {
             double z = face.max().z() - skinMm * k / levels;
             for (int i = 0; i < lines; i++) {
-                // edge of the cut after this line, from the near side; the cutter's middle lies inside it by its radius
-                double edge = across * (i + 1) / lines, middle = edge - radius;
+                // edge of the cut after this line, from the near side, its corner beyond; the middle lies inside it by
+                // the radius
+                double
+                        edge =
+                                across * (i + 1) / lines
+                                        + c.cutter.cornerRadiusMm().value(),
+                        middle = edge - radius;
                 Vec3 a, b;
                 if (alongX) {
                     double y = face.max().y() - edge + radius;
