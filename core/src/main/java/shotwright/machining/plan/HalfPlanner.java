@@ -142,6 +142,8 @@ public final class HalfPlanner {
 
         HalfPlan plan(Progress progress) {
             List<Task> back = backTasks(), parting = partingTasks(progress);
+            back.forEach(tools::use);
+            parting.forEach(tools::use);
             Program backProgram = program(setups.back(), back);
             Program partingProgram = program(setups.parting(), parting);
             if (partingProgram == null)

@@ -67,9 +67,9 @@ public record Workpiece(
                 half, toTable, h.mesh().transform(toTable), h.plain().transform(toTable), metal, holes, channels);
     }
 
-    /** B lies as it does in the mold; A is turned about the y axis. */
+    /** B lies as it does in the mold; A is turned about the axis that runs across the jaws, so that it keeps its edge on the fixed one. */
     private static Transform toTable(Half half, Block block, boolean turned) {
-        Transform up = half == Half.B ? Transform.IDENTITY : Transform.turn(Vec3.Y, Math.PI);
+        Transform up = half == Half.B ? Transform.IDENTITY : Transform.turn(turned ? Vec3.X : Vec3.Y, Math.PI);
         Transform level = turned ? up.then(Transform.turnZ(Math.PI / 2)) : up;
         double along = turned ? block.heightMm() : block.widthMm(),
                 across = turned ? block.widthMm() : block.heightMm();
