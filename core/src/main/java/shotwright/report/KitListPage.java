@@ -45,7 +45,7 @@ public final class KitListPage {
     private void write(String title) {
         line("# Kit list");
         line("");
-        line(InchSentence.name(title) + ". Mill: " + work.mill() + ".");
+        line(InchSentence.name(title) + ". Mill: " + InchSentence.name(work.mill()) + ".");
         line("");
         line("## Saw");
         line("");
@@ -70,8 +70,8 @@ public final class KitListPage {
 
     private void small() {
         Map<String, Integer> parts = new LinkedHashMap<>();
-        layout.dowels().forEach(d -> parts.merge("dowel " + d.dowel(), 1, Integer::sum));
-        layout.screws().forEach(s -> parts.merge("screw " + s.screw(), 1, Integer::sum));
+        layout.dowels().forEach(d -> parts.merge(d.dowel(), 1, Integer::sum));
+        layout.screws().forEach(s -> parts.merge(s.screw(), 1, Integer::sum));
         layout.release()
                 .pins()
                 .forEach(p -> parts.merge("ejector pin Ø " + show.length(p.diameterMm()), 1, Integer::sum));

@@ -43,6 +43,8 @@ final class MillingJson {
         o.put("operations", h.operationCount()).put("moves", h.moveCount());
         SummaryJson.put(o, "timeS", h.timeS().nominal());
         o.set("timeBandS", SummaryJson.array(h.timeS().low(), h.timeS().high()));
+        ObjectNode cutterS = o.putObject("cutterTimesS");
+        MillingText.cutterS(h).forEach((id, timeS) -> SummaryJson.put(cutterS, id, timeS));
         proof(o.putObject("proof"), h.proof());
         ArrayNode sets = o.putArray("cutterSets");
         for (CutterChoice c : h.best()) {

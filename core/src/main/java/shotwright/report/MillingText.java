@@ -10,6 +10,7 @@ import shotwright.machining.MachiningResult.CutterChoice;
 import shotwright.machining.MachiningResult.HalfWork;
 import shotwright.machining.MachiningResult.ProofFigures;
 import shotwright.measure.Band;
+import shotwright.measure.InchSentence;
 
 /** Says the milling in rows of words and numbers. */
 final class MillingText {
@@ -19,7 +20,8 @@ final class MillingText {
         Map<String, String> rows = new LinkedHashMap<>();
         rows.put(
                 "Milling",
-                hours(m.timeS()) + " at the " + m.mill() + ", " + m.clampings().size() + " clampings, "
+                hours(m.timeS()) + " at the " + InchSentence.name(m.mill()) + ", "
+                        + m.clampings().size() + " clampings, "
                         + FirstAnswerPage.count(m.cutters().size(), "cutter") + "; "
                         + hours(m.lengthOverFeedS()) + " by length over feed alone");
         for (HalfWork h : m.halves()) rows.put("Half " + h.half(), half(h, show));
@@ -55,6 +57,21 @@ final class MillingText {
     private static String set(CutterChoice c) {
         return c.what().words() + ": " + c.cutterIds().stream().collect(Collectors.joining(", ")) + ", "
                 + Numbers.time(c.timeS()) + " with changes";
+    }
+
+    /** How long each cutter moves in a half, longest first. */
+    static String shares(HalfWork h) {
+        return cutterS(h).entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .map(e -> e.getKey() + " " + Numbers.time(e.getValue()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Seconds each cutter moves in a half, in the order they are first used. */
+    static Map<String, Double> cutterS(HalfWork h) {
+        Map<String, Double> out = new LinkedHashMap<>();
+        for (Clamping c : h.clampings()) c.operations().forEach(o -> out.merge(o.cutterId(), o.timeS(), Double::sum));
+        return out;
     }
 
     /** What a clamping's program is called, or why there is none. */

@@ -45,7 +45,8 @@ public final class SetupSheetsPage {
     private void write(String title) {
         line("# Set-up sheets");
         line("");
-        line(InchSentence.name(title) + ". Mill: " + work.mill() + ". Control: " + work.control() + ".");
+        line(InchSentence.name(title) + ". Mill: " + InchSentence.name(work.mill()) + ". Control: " + work.control()
+                + ".");
         line("");
         line("Programs are in **" + (work.programsInch() ? "inches, G20" : "millimetres, G21")
                 + "**. Every height is that of the cutter's tip. Run the sheets in this order.");
@@ -73,7 +74,8 @@ public final class SetupSheetsPage {
         line("");
         line("## Sheet " + number + ": " + name);
         line("");
-        if (!half.canOpen()) line("**This half cannot be pulled off the part as it is.** See the summary.\n");
+        if (!half.canOpen()) line("**This half cannot be pulled off the part as it is.** See the summary.");
+        if (!half.canOpen()) line("");
         row("Program", MillingText.program(c));
         row(
                 "Zero",

@@ -210,6 +210,8 @@ public final class SummaryPage {
                             + o.toolNumber() + " " + o.cutterId() + " | " + Numbers.fixed(o.moves(), 0) + " | "
                             + Numbers.time(o.timeS()) + " |"));
         line("");
+        for (HalfWork h : m.halves()) line("- **Half " + h.half() + " by cutter:** " + MillingText.shares(h));
+        line("");
         for (HalfWork h : m.halves()) {
             if (h.best().isEmpty()) continue;
             line("**Cutters for the molding surface of half " + h.half() + "**, times estimated before the paths");

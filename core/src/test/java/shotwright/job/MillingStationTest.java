@@ -228,6 +228,6 @@ class MillingStationTest {
                 assertThat(sheets).contains("| " + o.number() + " | " + o.words() + " | T" + o.toolNumber() + " ");
         for (var t : machining().cutters()) assertThat(kit).contains("| " + t.number() + " | ");
         assertThat(layout().dowels()).isNotEmpty();
-        assertThat(kit).contains("dowel " + layout().dowels().getFirst().dowel());
+        assertThat(kit).contains("× " + layout().dowels().getFirst().dowel());
     }
 }

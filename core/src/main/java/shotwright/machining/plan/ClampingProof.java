@@ -48,14 +48,10 @@ final class ClampingProof {
     /** How far above its clearance height the spindle's top is taken to be. */
     private static final double TOP_MM = 50;
 
-    /** Points of drills, and what runs out through the other side, go so far below the end of a hole. */
-    private static final double POINT_MM = 4;
-
-    /** Metal that must stay below the point of a blind hole. */
-    private static final double BELOW_POINT_MM = 0.5;
-
     /** Broken edges are no wider, in plan. */
     private static final double EDGE_MM = 1;
+
+    private static final double SAME_MM = 1e-4;
 
     /** The middle of a vent is looked at, so much of its width and length. */
     private static final double MIDDLE_SHARE = 0.25;
@@ -67,7 +63,6 @@ final class ClampingProof {
     private final List<Level> levels;
     private final Map<Integer, MountedCutter> cutters;
     private final Mill mill;
-    private final @Nullable Box3 stands;
 
     /**
      * What a proof said of a program.
@@ -87,8 +82,7 @@ final class ClampingProof {
             List<Hole> holes,
             List<Level> levels,
             Map<Integer, MountedCutter> cutters,
-            Mill mill,
-            @Nullable Box3 stands) {
+            Mill mill) {
         this.setup = setup;
         this.finished = finished;
         this.metal = metal;
@@ -96,57 +90,47 @@ final class ClampingProof {
         this.levels = levels;
         this.cutters = cutters;
         this.mill = mill;
-        this.stands = stands;
     }
 
-    /** The clamping with the parting face up. Tapered holes are reamed by hand and not held against a circle. */
-    static ClampingProof parting(HalfPlan plan, Map<Integer, MountedCutter> cutters, Mill mill) {
-        List<Hole> holes = plan.work().holes().stream()
-                .filter(h -> h.fromParting() && !h.isTapered())
-                .map(h -> hole(h, plan.work().metal().min().z()))
-                .toList();
+    /** The clamping with the parting face up. */
+    static ClampingProof parting(HalfPlan plan, Program parting, Map<Integer, MountedCutter> cutters, Mill mill) {
+        List<shotwright.machining.work.Hole> holes =
+                plan.work().holes().stream().filter(h -> h.fromParting()).toList();
         List<Level> vents = new ArrayList<>();
         for (Channel c : plan.work().channels())
             if (c.kind() == Channel.Kind.VENT && !c.round() && c.isStraight()) vents.add(level(c));
-        Box3 before = plan.back() == null ? null : plan.setups().parting().finished();
         return new ClampingProof(
                 plan.setups().parting(),
                 plan.work().finished(),
                 plan.work().metal(),
-                holes,
+                new MadeHoles(parting, cutters, plan.byHand())
+                        .held(holes, plan.work().metal().min().z()),
                 vents,
                 cutters,
-                mill,
-                before);
+                mill);
     }
 
     /** The clamping with the back up. */
-    static ClampingProof back(HalfPlan plan, Map<Integer, MountedCutter> cutters, Mill mill) {
+    static ClampingProof back(HalfPlan plan, Program back, Map<Integer, MountedCutter> cutters, Mill mill) {
         double along = plan.work().metal().max().x(), thick = plan.work().thicknessMm();
         Box3 m = plan.work().metal();
         Vec3 high = plan.setups().turned(m.max()), low = plan.setups().turned(m.min());
         Box3 turned = new Box3(
                 new Vec3(high.x(), m.min().y(), high.z()),
                 new Vec3(low.x(), m.max().y(), low.z()));
-        List<Hole> holes = plan.work().holes().stream()
-                .filter(h -> !h.fromParting() && !h.isTapered())
-                .map(h -> hole(h.backUp(along, thick), turned.min().z()))
+        List<shotwright.machining.work.Hole> holes = plan.work().holes().stream()
+                .filter(h -> !h.fromParting())
+                .map(h -> h.backUp(along, thick))
                 .toList();
-        TriMesh mesh = turned(plan);
-        return new ClampingProof(plan.setups().back(), mesh, turned, holes, List.of(), cutters, mill, null);
+        List<Hole> held = new MadeHoles(back, cutters, plan.byHand())
+                .held(holes, turned.min().z());
+        return new ClampingProof(plan.setups().back(), turned(plan), turned, held, List.of(), cutters, mill);
     }
 
     private static TriMesh turned(HalfPlan plan) {
         Transform over = Transform.turn(Vec3.Y, Math.PI)
                 .then(Transform.translate(plan.setups().turned(Vec3.ZERO)));
         return plan.work().finished().transform(over);
-    }
-
-    private static Hole hole(shotwright.machining.work.Hole h, double otherSideZMm) {
-        double end = Math.min(h.mouthZMm(), h.endZMm());
-        double lowest = h.through() ? end - POINT_MM : Math.max(end - POINT_MM, otherSideZMm + BELOW_POINT_MM);
-        return new Hole(
-                h.name(), h.atMm(), h.diameterMm(), Math.max(h.mouthZMm(), h.endZMm()), end, Math.min(end, lowest));
     }
 
     private static Level level(Channel c) {
@@ -183,7 +167,8 @@ final class ClampingProof {
             Proof after = Proveout.run(
                     task(read, all.subList(edges, all.size()), half, false), before.stock(), progress.part(0.9, 1));
             removed += after.removedMm3();
-            for (Fault f : after.faults()) if (!isBrokenEdge(f)) faults.add(later(f, edges));
+            for (Fault f : after.faults())
+                if (!isBrokenEdge(f) && !wasThere(f, before.stock())) faults.add(later(f, edges));
         }
         return new Answer(listing, faults, before.leftover(), removed);
     }
@@ -199,6 +184,15 @@ final class ClampingProof {
                 Math.min(p.x() - metal.min().x(), metal.max().x() - p.x()),
                 Math.min(p.y() - metal.min().y(), metal.max().y() - p.y()));
         return inside <= EDGE_MM;
+    }
+
+    /** A place that was cut too deep before edges were broken: told of the operation that did it. */
+    private static boolean wasThere(Fault f, StockHeights before) {
+        if (f.kind() != Fault.Kind.GOUGE) return false;
+        Grid g = before.grid();
+        int i = (int) Math.clamp(Math.round((f.at().x() - g.x(0)) / g.cell()), 0, g.nx() - 1);
+        int j = (int) Math.clamp(Math.round((f.at().y() - g.y(0)) / g.cell()), 0, g.ny() - 1);
+        return before.topMm(g.index(i, j)) <= f.at().z() + SAME_MM;
     }
 
     private static Fault later(Fault f, int by) {
@@ -219,10 +213,13 @@ final class ClampingProof {
         return out;
     }
 
+    /**
+     * The block as clamped. With the parting face up the rim that the jaws held before still stands around the top; what was milled off the
+     * sides lies under it, where no cutter comes from above.
+     */
     private StockHeights stock() {
         Box3 box = setup.stock();
         double cell = Math.max(CELL_MM, Math.sqrt(box.size().x() * box.size().y() / MOST_CELLS));
-        StockHeights whole = StockHeights.block(box, cell);
-        return stands == null ? whole : whole.within(stands);
+        return StockHeights.block(box, cell);
     }
 }

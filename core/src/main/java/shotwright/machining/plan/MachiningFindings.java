@@ -33,12 +33,13 @@ final class MachiningFindings {
         f.left();
         for (String t : plan.setups().trouble())
             f.out.add(Finding.stop("clamping-trouble", "Half " + work.half() + ": " + t));
-        for (String n : plan.notes())
+        for (String n : work.notes())
             if (!plan.setups().trouble().contains(n)) f.out.add(Finding.note("milling-note", n));
         if (!work.byHand().isEmpty())
             f.out.add(Finding.note(
                     "left-to-the-bench",
-                    "Half " + work.half() + ", by hand: " + String.join("; ", work.byHand()) + "."));
+                    "Half " + work.half() + ", by hand: "
+                            + String.join("; ", work.byHand()).replaceFirst("\\.$", "") + "."));
         return f.out;
     }
 
@@ -50,20 +51,16 @@ final class MachiningFindings {
         List<String> says = new ArrayList<>();
         for (List<ProgramFault> same : kinds.values()) {
             ProgramFault f = same.getFirst();
-            says.add("operation " + f.operation() + " (" + f.words() + "), line " + f.line()
+            says.add("Operation " + f.operation() + " (" + f.words() + "), line " + f.line()
                     + (same.size() > 1 ? " and " + (same.size() - 1) + " more" : "") + ": " + f.text());
         }
         int told = Math.min(3, says.size());
-        String more = says.size() > told ? " And " + (says.size() - told) + " other kinds of fault." : "";
+        String more = says.size() > told ? " Other kinds of fault: " + (says.size() - told) + "." : "";
         out.add(Finding.stop(
                         "program-not-proved",
                         "The program of " + c.setup().name() + " is not given out, because its proof has faults. "
-                                + capital(String.join(" ", says.subList(0, told))) + more)
+                                + String.join(" ", says.subList(0, told)) + more)
                 .remedy("another mill, other cutters or a thicker block may help; 00-summary.json lists every fault"));
-    }
-
-    private static String capital(String s) {
-        return s.isEmpty() ? s : Character.toUpperCase(s.charAt(0)) + s.substring(1);
     }
 
     private void cannotOpen() {

@@ -181,15 +181,27 @@ public final class MoldPlanner {
                 clamping(
                         plan.setups().back(),
                         back,
-                        ClampingProof.back(plan, cutters, shop.mill()),
+                        ClampingProof.back(
+                                plan, tools.numbered(back, plan.setups().back().name()), cutters, shop.mill()),
                         progress.part(0, 0.3));
             left = clamping(
                     plan.setups().parting(),
                     plan.parting(),
-                    ClampingProof.parting(plan, cutters, shop.mill()),
+                    ClampingProof.parting(
+                            plan,
+                            tools.numbered(
+                                    plan.parting(), plan.setups().parting().name()),
+                            cutters,
+                            shop.mill()),
                     progress.part(0.3, 1));
             HalfWork work = new HalfWork(
-                    plan.half().name(), canOpen, clampings, choices(), figures(), plan.byHand(), plan.notes());
+                    plan.half().name(),
+                    canOpen,
+                    clampings,
+                    choices(),
+                    figures(),
+                    Alike.together(plan.byHand()),
+                    Alike.together(plan.notes()));
             return new Worked(work, cutterS, changeS);
         }
 
