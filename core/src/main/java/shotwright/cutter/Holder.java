@@ -26,6 +26,11 @@ public record Holder(String name, double noseDiaMm, Source source) {
             throw new IllegalArgumentException("holder: nose diameter " + noseDiaMm + " mm is not above zero");
     }
 
+    /** The smallest collet chuck that takes a shank; ER11 takes 7, ER16 10, ER20 13 mm. */
+    public static Holder forShank(double shankMm) {
+        return shankMm <= 7 ? ER11 : shankMm <= 10 ? ER16 : ER20;
+    }
+
     /** Half the diameter. */
     public double noseRadiusMm() {
         return noseDiaMm / 2;

@@ -33,7 +33,7 @@ final class VentTools {
                                 v.widthMm(),
                                 v.channelDepthMm(),
                                 0,
-                                ChannelShape.STAND_OUT_MM));
+                                ChannelShape.STAND_OUT_MM + v.widthMm()));
         }
         return tools;
     }

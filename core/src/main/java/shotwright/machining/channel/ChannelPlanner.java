@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import shotwright.cutter.Cutter;
+import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
 import shotwright.machining.feed.Cusp;
 import shotwright.machining.feed.Cut;
@@ -40,6 +41,9 @@ public final class ChannelPlanner {
     private static final double OVERLAP = 0.4;
 
     private static final double OVERRUN_MM = 1;
+
+    /** Vent lands begin at a rim that may be hollow: a small cutter stays within them there. */
+    private static final double LAND_CUTTER_MM = 2;
     private static final double OVER_METAL_MM = 0.5;
     private static final double SPARE_REACH_MM = 0.2;
 
@@ -174,11 +178,13 @@ public final class ChannelPlanner {
         double floorMm = Math.min(
                 channel.fromWidthMm() - 2 * channel.fromDepthMm() * lean,
                 channel.toWidthMm() - 2 * channel.toDepthMm() * lean);
+        boolean land = channel.name().endsWith("land");
+        double widestMm = land ? Math.min(floorMm, LAND_CUTTER_MM) : floorMm;
         Cutter.Shape shape = leanDeg > SAME_LEAN_DEG ? Cutter.Shape.TAPER : Cutter.Shape.FLAT;
         List<Cutter> fit = cutters.stream()
                 .filter(c -> c.shape() == shape)
                 .filter(c -> Math.abs(c.taperDeg().value() - leanDeg) <= SAME_LEAN_DEG)
-                .filter(c -> c.diaMm().value() <= floorMm + SAME_WIDTH_MM)
+                .filter(c -> c.diaMm().value() <= widestMm + SAME_WIDTH_MM)
                 .filter(c -> reaches(c, mostDepthMm(channel)))
                 .sorted(Comparator.comparingDouble((Cutter c) -> -c.diaMm().value()))
                 .toList();
@@ -263,6 +269,41 @@ public final class ChannelPlanner {
                 }
             }
             pen.rapidZ(clearZMm);
+            if (hasRoundEnds()) roundEnds(pen, clearZMm, levels);
+        }
+
+        /** A runner with a flat floor ends in half circles of its full width. */
+        private boolean hasRoundEnds() {
+            return channel.kind() == Channel.Kind.FEED
+                    && !channel.round()
+                    && channel.name().startsWith("runner")
+                    && chosen.tracks.size() > 1;
+        }
+
+        private void roundEnds(PathBuilder pen, double clearZMm, int levels) {
+            double feed = chosen.data.feedMmPerMin();
+            for (int end = 0; end < 2; end++) {
+                if (end == 0 ? channel.openBefore() : channel.openAfter()) continue;
+                Vec3 middle = end == 0 ? channel.fromMm() : channel.toMm();
+                Vec3 out = end == 0 ? along.negate() : along;
+                for (int k = 1; k <= levels; k++) {
+                    double z = middle.z() - deepestMm() * k / levels;
+                    Vec2 c = middle.xy();
+                    pen.over(c.atZ(clearZMm), clearZMm);
+                    pen.rapidZ(middle.z() - deepestMm() * (k - 1) / levels + OVER_METAL_MM);
+                    pen.lineZ(z, chosen.data.plungeMmPerMin());
+                    for (Track t : chosen.tracks) {
+                        double r = end == 0 ? t.fromSideMm : t.toSideMm;
+                        if (r <= 1e-9) continue;
+                        Vec2 side = left.xy().times(r);
+                        boolean ccw = out.xy().cross(left.xy()) > 0;
+                        pen.line(c.minus(side).atZ(z), feed);
+                        pen.arc(c.plus(side).atZ(z), c, ccw, feed);
+                        pen.line(c.atZ(z), feed);
+                    }
+                    pen.rapidZ(clearZMm);
+                }
+            }
         }
 
         /** To the start of a track: on through the air before the block, from the end of the last one, or down a ramp along the track. */
@@ -326,12 +367,16 @@ public final class ChannelPlanner {
         }
 
         private Vec3 end(Track t, double share) {
-            double more = overrun(channel.openAfter(), channel.afterMm());
+            boolean intoChannel = channel.name().endsWith("land");
+            double more = intoChannel ? channel.afterMm() : overrun(channel.openAfter(), channel.afterMm());
             return at(t, 1 + more / channel.lengthMm(), share);
         }
 
+        /** How far the tip's axis runs beyond an end. A flat channel closed by a wall ends there with the cutter's edge. */
         private double overrun(boolean open, double prolongedMm) {
-            return open ? chosen.cutter.largestDiaMm() / 2 + OVERRUN_MM : prolongedMm;
+            if (open) return chosen.cutter.largestDiaMm() / 2 + OVERRUN_MM;
+            boolean walled = !channel.round() && channel.kind() != Channel.Kind.FEED;
+            return walled ? prolongedMm - chosen.cutter.radiusMm() : prolongedMm;
         }
 
         private Vec3 at(Track t, double s, double share) {

@@ -97,13 +97,7 @@ public final class CandidateTable {
     /** A cutter held so that its holder stays clear of the half. */
     public MountedCutter mounted(Cutter c) {
         double out = Math.max(c.fluteLengthMm().value() + 1, depthMm + NOSE_CLEAR_MM);
-        return new MountedCutter(c, out, holder(c));
-    }
-
-    /** The smallest collet chuck that takes its shank. */
-    public static Holder holder(Cutter c) {
-        double shankMm = c.shankMm().value();
-        return shankMm <= 7 ? Holder.ER11 : shankMm <= 10 ? Holder.ER16 : Holder.ER20;
+        return new MountedCutter(c, out, Holder.forShank(c.shankMm().value()));
     }
 
     /** One row for each cutter that can do something. */

@@ -25,21 +25,26 @@ import shotwright.machining.contact.LocationMap;
 import shotwright.machining.contact.SurfaceKind;
 import shotwright.machining.contact.TopSurface;
 import shotwright.machining.contact.TriangleTree;
+import shotwright.machining.contour.Contour;
 import shotwright.machining.contour.LevelContour;
 import shotwright.machining.contour.Offset;
 import shotwright.machining.feed.Cusp;
 import shotwright.machining.feed.CutData;
 import shotwright.machining.feed.CutKind;
 import shotwright.machining.feed.Entry;
+import shotwright.machining.finish.CuspRings;
 import shotwright.machining.finish.FloorRings;
 import shotwright.machining.finish.Linking;
 import shotwright.machining.finish.RasterLines;
 import shotwright.machining.finish.RestZones;
 import shotwright.machining.finish.Waterline;
 import shotwright.machining.path.Move;
+import shotwright.machining.path.PathBuilder;
+import shotwright.machining.path.Rapid;
 import shotwright.machining.work.Phase;
 import shotwright.machining.work.Task;
 import shotwright.machining.work.Workpiece;
+import shotwright.mesh.Grid;
 import shotwright.progress.Progress;
 import shotwright.region.Region;
 
@@ -63,6 +68,15 @@ final class CavityPlanner {
 
     /** Lines are asked for so much above a level floor: in its very height every place is a tie. */
     private static final double OFF_FLOOR_MM = 0.001;
+
+    /** Zones narrower than this are finished along their border. */
+    private static final double BAND_MM = 4;
+
+    /** Gaps between neighbouring axes of a ball on bulging ground are closed up to so many cells. */
+    private static final double AXIS_GAP_CELLS = 2;
+
+    /** Rapids end so far above metal. */
+    private static final double SPARE_MM = 0.3;
 
     /** Air around neck, shank and holder. */
     private static final double BODY_AIR_MM = 0.3;
@@ -190,13 +204,13 @@ final class CavityPlanner {
         Region within = Offset.by(block, radius + 1), outside = within.difference(Offset.by(block, radius));
         List<Region> centres = new ArrayList<>();
         List<LevelClearing> made = new ArrayList<>();
-        Region missed = before.isEmpty() ? within : Offset.by(zone(missedBefore(m)), radius);
+        Region where = before.isEmpty() ? within : Offset.by(zone(missedBefore(m)), 2 * radius).intersection(within);
         double metalTop = stockTopZMm;
         for (int i = 0; i < levels.size(); i++) {
             double z = levels.get(i);
             progress.at("roughing with " + cutter.name(), (double) i / levels.size());
             Region allowed =
-                    contour.at(z - FLOOR_STOCK_MM + OFF_FLOOR_MM).freeIn(within).intersection(clearOfBody(m, z));
+                    contour.at(z - FLOOR_STOCK_MM + OFF_FLOOR_MM).freeIn(within).intersection(clearOfBody(m, z)).intersection(where);
             centres.add(allowed);
             RoughRules rules = new RoughRules(
                     radius,
@@ -212,7 +226,7 @@ final class CavityPlanner {
                             ? LevelClearing.of(allowed, outside, z, rules, null, progress)
                             : LevelClearing.rest(
                                     allowed,
-                                    metal(allowed, radius, before, z).intersection(missed),
+                                    metal(allowed, radius, before, z),
                                     z,
                                     rules,
                                     null,
@@ -233,11 +247,26 @@ final class CavityPlanner {
                     (pen, clearZMm) -> {
                         for (LevelClearing l : cut) {
                             pen.over(l.moves().getFirst().from(), stockTopZMm + RETRACT_MM);
-                            pen.add(l.moves());
+                            if (before.isEmpty()) pen.add(l.moves());
+                            else gently(pen, l.moves(), data.feedMmPerMin());
                         }
                     }));
         }
         return new Roughed(radius, levels, centres);
+    }
+
+    /** The same moves with every rapid that goes down into the block at a feed: steps of larger cutters may stand there. */
+    private void gently(PathBuilder pen, List<Move> moves, double feedMmPerMin) {
+        double top = stockTopZMm + SPARE_MM;
+        for (Move m : moves) {
+            boolean down = m instanceof Rapid && m.to().z() < top && m.to().z() < m.from().z() + 1e-9;
+            if (!down) {
+                pen.add(List.of(m));
+                continue;
+            }
+            if (m.from().z() > top && m.from().xy().distance(m.to().xy()) < 1e-9) pen.rapidZ(top);
+            pen.line(m.to(), feedMmPerMin);
+        }
     }
 
     /** Cells that none of the cutters roughing before this one gets down to. */
@@ -384,16 +413,45 @@ final class CavityPlanner {
         Cutter c = m.cutter();
         double step = Cusp.stepOfBallMm(c.cornerRadiusMm().value(), cuspMm);
         CutData data = table.data(m, CutKind.CURVED, 0.1, step);
-        Region zone = zone(own);
+        Region zone = axes(own, c.cornerRadiusMm().value());
         List<List<Vec3>> paths = new ArrayList<>();
         ExactPath exact = new ExactPath(new DropCutter(tree, m.profile(), lowestMm - 1));
+        if (isBand(zone)) {
+            for (Contour ring : CuspRings.lines(top, own, m.profile(), step)) paths.add(over(ring, exact));
+            zone = Region.EMPTY;
+        }
         for (Region piece : zone.pieces()) {
-            Region grown = Offset.by(piece, OVERLAP_MM);
-            Vec2 size = grown.max().minus(grown.min());
+            Vec2 size = piece.max().minus(piece.min());
             double direction = size.x() >= size.y() ? 0 : Math.PI / 2;
-            paths.addAll(RasterLines.paths(grown, direction, step, exact));
+            paths.addAll(RasterLines.paths(piece, direction, step, exact));
         }
         add(tasks, Phase.GROUND, "finish curved ground", m, data, paths);
+    }
+
+    /** Narrow on the whole: lines across it would be short and many. */
+    private static boolean isBand(Region zone) {
+        return 2 * zone.area() < BAND_MM * zone.perimeter();
+    }
+
+    private static List<Vec3> over(Contour ring, ExactPath exact) {
+        List<Vec2> points = new ArrayList<>(ring.points());
+        if (ring.closed()) points.add(points.getFirst());
+        return exact.thinned(points);
+    }
+
+    /** Where the axis of a ball stands that touches the cells: off each along the normal by the radius. */
+    private Region axes(BitSet cells, double ballMm) {
+        Grid grid = top.grid();
+        BitSet axes = new BitSet(grid.count());
+        for (int i = cells.nextSetBit(0); i >= 0; i = cells.nextSetBit(i + 1)) {
+            Vec3 n = work.plain().doubleAreaNormal(top.facet(i)).unit();
+            int x = (int) Math.floor((grid.x(i % grid.nx()) + ballMm * n.x() - grid.x0()) / grid.cell());
+            int y = (int) Math.floor((grid.y(i / grid.nx()) + ballMm * n.y() - grid.y0()) / grid.cell());
+            if (x >= 0 && y >= 0 && x < grid.nx() && y < grid.ny()) axes.set(grid.index(x, y));
+        }
+        // cells spread where the ground bulges leave gaps between their axes
+        double gap = AXIS_GAP_CELLS * grid.cell();
+        return zone(axes).offset(gap).offset(-gap + 0.5 * grid.cell());
     }
 
     private void add(

@@ -1,10 +1,13 @@
 package shotwright.machining.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shotwright.cutter.Cutter;
+import shotwright.cutter.MountedCutter;
 import shotwright.geom.Box3;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
@@ -24,6 +27,8 @@ import shotwright.machining.hole.HoleWay;
 import shotwright.machining.path.Coolant;
 import shotwright.machining.path.Operation;
 import shotwright.machining.path.Program;
+import shotwright.machining.proof.Descents;
+import shotwright.machining.proof.StockHeights;
 import shotwright.machining.setup.Blank;
 import shotwright.machining.setup.BlankChoice;
 import shotwright.machining.setup.HalfBlock;
@@ -148,8 +153,19 @@ public final class HalfPlanner {
             Program partingProgram = program(setups.parting(), parting);
             if (partingProgram == null)
                 throw new IllegalStateException("nothing to mill on the parting face of half " + work.half());
+            StockHeights raw = StockHeights.block(setups.parting().stock(), CELL_MM);
             return new HalfPlan(
-                    work.half(), setups, work, backProgram, partingProgram, tools.all(), choice, byHand, notes);
+                    work.half(),
+                    setups,
+                    work,
+                    backProgram == null
+                            ? null
+                            : shortened(backProgram, StockHeights.block(setups.back().stock(), CELL_MM)),
+                    shortened(partingProgram, raw),
+                    tools.all(),
+                    choice,
+                    byHand,
+                    notes);
         }
 
         private @Nullable Program program(Setup setup, List<Task> tasks) {
@@ -159,6 +175,12 @@ public final class HalfPlanner {
             return operations.isEmpty()
                     ? null
                     : new Program(setup.name(), setup.offset(), setup.stock(), clear, operations);
+        }
+
+        private Program shortened(Program program, StockHeights start) {
+            Map<Integer, MountedCutter> mounted = new HashMap<>();
+            for (ToolTable.Tool t : tools.all()) mounted.put(t.number(), t.mounted());
+            return Descents.shortened(program, mounted, start, Progress.SILENT);
         }
 
         private void add(List<Task> tasks, @Nullable Task task, String otherwise) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import shotwright.cutter.Cutter;
+import shotwright.cutter.Holder;
+import shotwright.cutter.MountedCutter;
 import shotwright.machining.work.Task;
 
 /**
@@ -20,7 +22,13 @@ public final class ToolTable {
      * @param cutter the cutter
      * @param stickoutMm how far it stands out of its holder
      */
-    public record Tool(int number, Cutter cutter, double stickoutMm) {}
+    public record Tool(int number, Cutter cutter, double stickoutMm) {
+        /** As it stands in the spindle. */
+        public MountedCutter mounted() {
+            double out = Math.max(stickoutMm, cutter.fluteLengthMm().value());
+            return new MountedCutter(cutter, out, Holder.forShank(cutter.shankMm().value()));
+        }
+    }
 
     /** Enters a cutter, or lets it stand out further. */
     void use(Task task) {
