@@ -44,6 +44,7 @@ public final class ChannelPlanner {
 
     /** Vent lands begin at a rim that may be hollow: a small cutter stays within them there. */
     private static final double LAND_CUTTER_MM = 2;
+
     private static final double OVER_METAL_MM = 0.5;
     private static final double SPARE_REACH_MM = 0.2;
 

@@ -69,11 +69,14 @@ final class CavityPlanner {
     /** Lines are asked for so much above a level floor: in its very height every place is a tie. */
     private static final double OFF_FLOOR_MM = 0.001;
 
+    /** Share of the normal that points up where ground ends: a slope a little steeper than where walls begin. */
+    private static final double STEEPEST_GROUND = 0.45;
+
     /** Zones narrower than this are finished along their border. */
     private static final double BAND_MM = 4;
 
     /** Gaps between neighbouring axes of a ball on bulging ground are closed up to so many cells. */
-    private static final double AXIS_GAP_CELLS = 2;
+    private static final double AXIS_GAP_CELLS = 1;
 
     /** Rapids end so far above metal. */
     private static final double SPARE_MM = 0.3;
@@ -204,13 +207,19 @@ final class CavityPlanner {
         Region within = Offset.by(block, radius + 1), outside = within.difference(Offset.by(block, radius));
         List<Region> centres = new ArrayList<>();
         List<LevelClearing> made = new ArrayList<>();
-        Region where = before.isEmpty() ? within : Offset.by(zone(missedBefore(m)), 2 * radius).intersection(within);
+        Region where = before.isEmpty()
+                ? within
+                : Offset.by(zone(missedBefore(m)), 2 * radius).intersection(within);
         double metalTop = stockTopZMm;
+        Region uncut = Region.EMPTY;
         for (int i = 0; i < levels.size(); i++) {
             double z = levels.get(i);
             progress.at("roughing with " + cutter.name(), (double) i / levels.size());
-            Region allowed =
-                    contour.at(z - FLOOR_STOCK_MM + OFF_FLOOR_MM).freeIn(within).intersection(clearOfBody(m, z)).intersection(where);
+            Region allowed = contour.at(z - FLOOR_STOCK_MM + OFF_FLOOR_MM)
+                    .freeIn(within)
+                    .intersection(clearOfBody(m, z))
+                    .intersection(where);
+            if (!uncut.isEmpty()) allowed = allowed.difference(uncut);
             centres.add(allowed);
             RoughRules rules = new RoughRules(
                     radius,
@@ -224,13 +233,10 @@ final class CavityPlanner {
             made.add(
                     before.isEmpty()
                             ? LevelClearing.of(allowed, outside, z, rules, null, progress)
-                            : LevelClearing.rest(
-                                    allowed,
-                                    metal(allowed, radius, before, z),
-                                    z,
-                                    rules,
-                                    null,
-                                    progress));
+                            : LevelClearing.rest(allowed, metal(allowed, radius, before, z), z, rules, null, progress));
+            // a piece too small to enter stays uncut all the way down
+            List<Region> skipped = made.getLast().skipped();
+            if (!skipped.isEmpty()) uncut = uncut.union(Offset.by(Region.unionOf(skipped), SPARE_MM));
             metalTop = z;
         }
         List<LevelClearing> cut =
@@ -259,7 +265,9 @@ final class CavityPlanner {
     private void gently(PathBuilder pen, List<Move> moves, double feedMmPerMin) {
         double top = stockTopZMm + SPARE_MM;
         for (Move m : moves) {
-            boolean down = m instanceof Rapid && m.to().z() < top && m.to().z() < m.from().z() + 1e-9;
+            boolean down = m instanceof Rapid
+                    && m.to().z() < top
+                    && m.to().z() < m.from().z() + 1e-9;
             if (!down) {
                 pen.add(List.of(m));
                 continue;
@@ -413,9 +421,10 @@ final class CavityPlanner {
         Cutter c = m.cutter();
         double step = Cusp.stepOfBallMm(c.cornerRadiusMm().value(), cuspMm);
         CutData data = table.data(m, CutKind.CURVED, 0.1, step);
-        Region zone = axes(own, c.cornerRadiusMm().value());
+        Region zone = axes(own, m.profile());
         List<List<Vec3>> paths = new ArrayList<>();
-        ExactPath exact = new ExactPath(new DropCutter(tree, m.profile(), lowestMm - 1));
+        DropCutter drop = new DropCutter(tree, m.profile(), lowestMm - 1);
+        ExactPath exact = new ExactPath(drop);
         if (isBand(zone)) {
             for (Contour ring : CuspRings.lines(top, own, m.profile(), step)) paths.add(over(ring, exact));
             zone = Region.EMPTY;
@@ -423,9 +432,28 @@ final class CavityPlanner {
         for (Region piece : zone.pieces()) {
             Vec2 size = piece.max().minus(piece.min());
             double direction = size.x() >= size.y() ? 0 : Math.PI / 2;
-            paths.addAll(RasterLines.paths(piece, direction, step, exact));
+            for (List<Vec3> line : RasterLines.paths(piece, direction, step, exact)) paths.addAll(onGround(line, drop));
         }
         add(tasks, Phase.GROUND, "finish curved ground", m, data, paths);
+    }
+
+    /** The stretches of a line where the cutter touches ground; where it rides up a wall, the wall's own passes have been. */
+    private List<List<Vec3>> onGround(List<Vec3> line, DropCutter drop) {
+        List<List<Vec3>> out = new ArrayList<>();
+        List<Vec3> run = new ArrayList<>();
+        DropCutter.Cursor cursor = new DropCutter.Cursor();
+        for (Vec3 p : line) {
+            drop.tipMm(p.x(), p.y(), cursor);
+            int facet = cursor.facet(drop);
+            if (facet >= 0 && work.plain().doubleAreaNormal(facet).unit().z() >= STEEPEST_GROUND) {
+                run.add(p);
+                continue;
+            }
+            if (run.size() > 1) out.add(run);
+            run = new ArrayList<>();
+        }
+        if (run.size() > 1) out.add(run);
+        return out;
     }
 
     /** Narrow on the whole: lines across it would be short and many. */
@@ -440,14 +468,18 @@ final class CavityPlanner {
     }
 
     /** Where the axis of a ball stands that touches the cells: off each along the normal by the radius. */
-    private Region axes(BitSet cells, double ballMm) {
+    private Region axes(BitSet cells, CutterProfile ball) {
         Grid grid = top.grid();
+        double ballMm = ball.cornerRadiusMm();
+        LocationMap tips = map(ball);
         BitSet axes = new BitSet(grid.count());
         for (int i = cells.nextSetBit(0); i >= 0; i = cells.nextSetBit(i + 1)) {
             Vec3 n = work.plain().doubleAreaNormal(top.facet(i)).unit();
             int x = (int) Math.floor((grid.x(i % grid.nx()) + ballMm * n.x() - grid.x0()) / grid.cell());
             int y = (int) Math.floor((grid.y(i / grid.nx()) + ballMm * n.y() - grid.y0()) / grid.cell());
-            if (x >= 0 && y >= 0 && x < grid.nx() && y < grid.ny()) axes.set(grid.index(x, y));
+            if (x < 0 || y < 0 || x >= grid.nx() || y >= grid.ny()) continue;
+            double expected = top.heightMm(i) + ballMm * (n.z() - 1);
+            if (tips.tipMm(grid.index(x, y)) < expected + grid.cell()) axes.set(grid.index(x, y));
         }
         // cells spread where the ground bulges leave gaps between their axes
         double gap = AXIS_GAP_CELLS * grid.cell();

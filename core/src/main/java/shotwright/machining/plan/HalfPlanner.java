@@ -160,7 +160,9 @@ public final class HalfPlanner {
                     work,
                     backProgram == null
                             ? null
-                            : shortened(backProgram, StockHeights.block(setups.back().stock(), CELL_MM)),
+                            : shortened(
+                                    backProgram,
+                                    StockHeights.block(setups.back().stock(), CELL_MM)),
                     shortened(partingProgram, raw),
                     tools.all(),
                     choice,

@@ -26,7 +26,8 @@ public final class ToolTable {
         /** As it stands in the spindle. */
         public MountedCutter mounted() {
             double out = Math.max(stickoutMm, cutter.fluteLengthMm().value());
-            return new MountedCutter(cutter, out, Holder.forShank(cutter.shankMm().value()));
+            return new MountedCutter(
+                    cutter, out, Holder.forShank(cutter.shankMm().value()));
         }
     }
 

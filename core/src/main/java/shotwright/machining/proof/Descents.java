@@ -41,8 +41,8 @@ public final class Descents {
         for (Operation o : program.operations()) {
             MountedCutter cutter = Objects.requireNonNull(cutters.get(o.toolNumber()), o.words());
             double reach = cutter.profile().largestRadiusMm() + grid.cell();
-            float[] over = GreyMorphology.dilate(
-                    removal.stock().top(), grid, GreyMorphology.Element.disc(reach, grid.cell()));
+            float[] over =
+                    GreyMorphology.dilate(removal.stock().top(), grid, GreyMorphology.Element.disc(reach, grid.cell()));
             List<Move> moves = new ArrayList<>();
             for (Move m : o.moves()) shorten(m, over, grid, moves);
             Operation shorter = o.withMoves(moves);
@@ -72,7 +72,8 @@ public final class Descents {
     }
 
     private static double top(float[] over, Grid grid, Vec3 p) {
-        int i = (int) Math.floor((p.x() - grid.x0()) / grid.cell()), j = (int) Math.floor((p.y() - grid.y0()) / grid.cell());
+        int i = (int) Math.floor((p.x() - grid.x0()) / grid.cell()),
+                j = (int) Math.floor((p.y() - grid.y0()) / grid.cell());
         if (i >= 0 && j >= 0 && i < grid.nx() && j < grid.ny()) return over[grid.index(i, j)];
         // beside the block: whatever stands highest may still be under the cutter
         double highest = Double.NEGATIVE_INFINITY;
