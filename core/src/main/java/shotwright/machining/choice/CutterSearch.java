@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -27,6 +28,7 @@ public final class CutterSearch {
     private final int most;
     private final Map<SurfaceKind, Map<Long, Double>> areas = new EnumMap<>(SurfaceKind.class);
     private final Map<Long, Double> volumes = new HashMap<>();
+    private final Map<Candidate, Integer> number = new IdentityHashMap<>();
 
     /**
      * @param candidates cutters to choose from, at most 24
@@ -40,6 +42,7 @@ public final class CutterSearch {
                 .sorted(Comparator.comparingDouble(
                         (Candidate c) -> -c.cutter().cutter().largestDiaMm()))
                 .toList();
+        for (Candidate c : this.candidates) number.put(c, number.size());
         this.changeS = changeS;
         this.most = most;
         surface.cells().forEach((kind, cells) -> {
@@ -113,8 +116,8 @@ public final class CutterSearch {
 
     /** What each cutter of a set does and how long it takes. */
     CutterSet weighed(List<Candidate> set) {
-        Map<Candidate, Map<SurfaceKind, Double>> finish = new HashMap<>();
-        Map<Candidate, Double> rough = new HashMap<>(), minutes = new HashMap<>();
+        Map<Candidate, Map<SurfaceKind, Double>> finish = new IdentityHashMap<>();
+        Map<Candidate, Double> rough = new IdentityHashMap<>(), minutes = new IdentityHashMap<>();
         double missed = 0;
         for (SurfaceKind kind : areas.keySet()) missed += finish(kind, set, finish, minutes);
         rough(set, rough, minutes);
@@ -163,7 +166,7 @@ public final class CutterSearch {
     }
 
     private long bit(Candidate c) {
-        return 1L << candidates.indexOf(c);
+        return 1L << Objects.requireNonNull(number.get(c));
     }
 
     private void rough(List<Candidate> set, Map<Candidate, Double> rough, Map<Candidate, Double> minutes) {

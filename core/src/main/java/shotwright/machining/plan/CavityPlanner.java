@@ -156,6 +156,16 @@ final class CavityPlanner {
         return new LevelContour(new DropCutter(tree, profile), map(profile));
     }
 
+    /** Where a tip may stand at a height: by exact lines where all of them close, else by the cells of the map with one to spare. */
+    private Region free(LevelContour contour, CutterProfile profile, double zMm, Region within) {
+        LevelContour.Level level = contour.at(zMm);
+        if (level.splitCount() == 0) return level.freeIn(within);
+        LocationMap map = map(profile);
+        BitSet cells = new BitSet();
+        for (int i = 0; i < top.grid().count(); i++) if (map.tipMm(i) <= zMm) cells.set(i);
+        return zone(cells).offset(-1.5 * top.grid().cell()).intersection(within);
+    }
+
     /** Where neck, shank and holder stay clear of the half with the tip at a height. */
     private Region clearOfBody(MountedCutter m, double zMm) {
         float[] tips = bodies.computeIfAbsent(m, k -> LocationMap.bodyTipsMm(top, k, WALL_STOCK_MM + BODY_AIR_MM));
@@ -253,8 +263,7 @@ final class CavityPlanner {
                     (pen, clearZMm) -> {
                         for (LevelClearing l : cut) {
                             pen.over(l.moves().getFirst().from(), stockTopZMm + RETRACT_MM);
-                            if (before.isEmpty()) pen.add(l.moves());
-                            else gently(pen, l.moves(), data.feedMmPerMin());
+                            gently(pen, l.moves(), data);
                         }
                     }));
         }
@@ -262,7 +271,7 @@ final class CavityPlanner {
     }
 
     /** The same moves with every rapid that goes down into the block at a feed: steps of larger cutters may stand there. */
-    private void gently(PathBuilder pen, List<Move> moves, double feedMmPerMin) {
+    private void gently(PathBuilder pen, List<Move> moves, CutData data) {
         double top = stockTopZMm + SPARE_MM;
         for (Move m : moves) {
             boolean down = m instanceof Rapid
@@ -272,8 +281,9 @@ final class CavityPlanner {
                 pen.add(List.of(m));
                 continue;
             }
-            if (m.from().z() > top && m.from().xy().distance(m.to().xy()) < 1e-9) pen.rapidZ(top);
-            pen.line(m.to(), feedMmPerMin);
+            boolean straight = m.from().xy().distance(m.to().xy()) < 1e-9;
+            if (m.from().z() > top && straight) pen.rapidZ(top);
+            pen.line(m.to(), straight ? data.plungeMmPerMin() : data.feedMmPerMin());
         }
     }
 
@@ -374,7 +384,7 @@ final class CavityPlanner {
             if (zone.isEmpty()) continue;
             Region within =
                     Offset.by(zone, Math.max(0, radius - 0.5 * top.grid().cell()));
-            Region allowed = contour.at(f.zMm + OFF_FLOOR_MM).freeIn(within).intersection(clearOfBody(m, f.zMm));
+            Region allowed = free(contour, m.profile(), f.zMm + OFF_FLOOR_MM, within).intersection(clearOfBody(m, f.zMm));
             List<List<Vec3>> paths =
                     FloorRings.paths(allowed, f.zMm, 2 * m.profile().flatRadiusMm());
             add(tasks, Phase.FLOOR, "finish floor", m, data, paths);

@@ -61,7 +61,7 @@ public final class HalfPlanner {
     private static final double CELL_MM = 0.1;
 
     /** Sets larger than this never paid. */
-    private static final int MOST_CUTTERS = 5;
+    private static final int MOST_CUTTERS = 7;
 
     private final Shopfloor shop;
 
