@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import shotwright.cutter.Holder;
 import shotwright.finding.Finding;
 import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
@@ -19,7 +20,6 @@ import shotwright.machining.MachiningResult.OperationWork;
 import shotwright.machining.MachiningResult.ProgramFault;
 import shotwright.machining.MachiningResult.ProgramFile;
 import shotwright.machining.MachiningResult.ProofFigures;
-import shotwright.machining.choice.CandidateTable;
 import shotwright.machining.choice.CutterSearch;
 import shotwright.machining.choice.CutterSet;
 import shotwright.machining.gcode.Dialect;
@@ -151,7 +151,7 @@ public final class MoldPlanner {
                 t.cutter().flutes(),
                 t.cutter().fluteLengthMm().value(),
                 t.stickoutMm(),
-                CandidateTable.holder(t.cutter()).name(),
+                Holder.forShank(t.cutter().shankMm().value()).name(),
                 timeS);
     }
 

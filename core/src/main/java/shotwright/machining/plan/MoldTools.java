@@ -3,8 +3,8 @@ package shotwright.machining.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shotwright.cutter.Holder;
 import shotwright.cutter.MountedCutter;
-import shotwright.machining.choice.CandidateTable;
 import shotwright.machining.path.Operation;
 import shotwright.machining.path.Program;
 
@@ -38,7 +38,7 @@ final class MoldTools {
     Map<Integer, MountedCutter> mounted() {
         Map<Integer, MountedCutter> out = new LinkedHashMap<>();
         for (ToolTable.Tool t : byId.values())
-            out.put(t.number(), new MountedCutter(t.cutter(), t.stickoutMm(), CandidateTable.holder(t.cutter())));
+            out.put(t.number(), new MountedCutter(t.cutter(), t.stickoutMm(), Holder.forShank(t.cutter().shankMm().value())));
         return out;
     }
 
