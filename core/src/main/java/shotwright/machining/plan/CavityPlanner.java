@@ -384,7 +384,8 @@ final class CavityPlanner {
             if (zone.isEmpty()) continue;
             Region within =
                     Offset.by(zone, Math.max(0, radius - 0.5 * top.grid().cell()));
-            Region allowed = free(contour, m.profile(), f.zMm + OFF_FLOOR_MM, within).intersection(clearOfBody(m, f.zMm));
+            Region allowed =
+                    free(contour, m.profile(), f.zMm + OFF_FLOOR_MM, within).intersection(clearOfBody(m, f.zMm));
             List<List<Vec3>> paths =
                     FloorRings.paths(allowed, f.zMm, 2 * m.profile().flatRadiusMm());
             add(tasks, Phase.FLOOR, "finish floor", m, data, paths);

@@ -38,7 +38,12 @@ final class MoldTools {
     Map<Integer, MountedCutter> mounted() {
         Map<Integer, MountedCutter> out = new LinkedHashMap<>();
         for (ToolTable.Tool t : byId.values())
-            out.put(t.number(), new MountedCutter(t.cutter(), t.stickoutMm(), Holder.forShank(t.cutter().shankMm().value())));
+            out.put(
+                    t.number(),
+                    new MountedCutter(
+                            t.cutter(),
+                            t.stickoutMm(),
+                            Holder.forShank(t.cutter().shankMm().value())));
         return out;
     }
 

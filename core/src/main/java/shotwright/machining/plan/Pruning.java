@@ -87,6 +87,6 @@ final class Pruning {
     private static boolean contains(BitSet all, BitSet some) {
         BitSet rest = (BitSet) some.clone();
         rest.andNot(all);
-        return rest.cardinality() <= FEW_CELLS;
+        return rest.cardinality() <= Math.min(FEW_CELLS, some.cardinality() / 1000);
     }
 }
