@@ -52,9 +52,10 @@ public final class FacePlanner {
      *
      * @param face what is faced, its top where the skin begins
      * @param toZMm where the face shall lie
+     * @param alongX lines along x, else along y
      * @return null when no cutter on the rack can do it
      */
-    public @Nullable Task face(Box3 face, double toZMm) {
+    public @Nullable Task face(Box3 face, double toZMm, boolean alongX) {
         double skinMm = face.max().z() - toZMm;
         Chosen c = best(
                 List.of(Cutter.Shape.FACE, Cutter.Shape.FLAT),
@@ -70,12 +71,11 @@ public final class FacePlanner {
                 stickoutMm(c.cutter),
                 c.data.speedRpm(),
                 face.min().xy(),
-                (pen, clearZMm) -> faceLines(pen, clearZMm, face, toZMm, c));
+                (pen, clearZMm) -> faceLines(pen, clearZMm, face, toZMm, alongX, c));
     }
 
-    /** One-way lines along the longer side, metal on the right of the cutter's way, so that it climbs. */
-    private static void faceLines(PathBuilder pen, double clearZMm, Box3 face, double toZMm, Chosen c) {
-        boolean alongX = face.size().x() >= face.size().y();
+    /** One-way lines, metal on the right of the cutter's way, so that it climbs. */
+    private static void faceLines(PathBuilder pen, double clearZMm, Box3 face, double toZMm, boolean alongX, Chosen c) {
         double radius = c.cutter.largestDiaMm() / 2, step = c.data.widthMm();
         double across = alongX ? face.size().y() : face.size().x();
         int lines = Math.max(1, (int) Math.ceil(across / step));

@@ -247,7 +247,7 @@ public final class HolePlanner {
             CutterProfile end = CutterProfile.of(spot);
             double wishMm = Math.min(diaMm(drill) + 0.3, 2 * end.largestRadiusMm() - 0.1);
             boolean keepEdge = hole.isFitted() || hole.use() == Bore.FEED;
-            double spotMm = keepEdge ? Math.min(wishMm, hole.diameterMm() - 0.2) : wishMm;
+            double spotMm = Math.min(wishMm, hole.diameterMm() - (keepEdge ? 0.2 : 0));
             double deepMm = Math.max(0.1, end.heightMm(Math.max(spotMm / 2, end.flatRadiusMm())));
             HoleData data = HoleData.drill(spot, Math.max(spotMm, 1), deepMm, alloy, mill, table);
             tasks.add(task(Phase.SPOT, spot, deepMm, data.speedRpm(), (pen, clearZMm) -> {

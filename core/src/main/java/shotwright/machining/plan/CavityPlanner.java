@@ -69,6 +69,8 @@ final class CavityPlanner {
     /** Lines are asked for so much above a level floor: in its very height every place is a tie. */
     private static final double OFF_FLOOR_MM = 0.001;
 
+    private static final double LEAST_CUT_MM2 = 0.05;
+
     /** Share of the normal that points up where ground ends: a slope a little steeper than where walls begin. */
     private static final double STEEPEST_GROUND = 0.45;
 
@@ -230,6 +232,7 @@ final class CavityPlanner {
                     .intersection(clearOfBody(m, z))
                     .intersection(where);
             if (!uncut.isEmpty()) allowed = allowed.difference(uncut);
+            allowed = overBlock(allowed, radius);
             centres.add(allowed);
             RoughRules rules = new RoughRules(
                     radius,
@@ -268,6 +271,13 @@ final class CavityPlanner {
                     }));
         }
         return new Roughed(radius, levels, centres);
+    }
+
+    /** The pieces from which a cutter meets the block; those that only run round its outside are left out. */
+    private Region overBlock(Region centres, double radius) {
+        return Region.unionOf(centres.pieces().stream()
+                .filter(p -> Offset.by(p, radius).intersection(block).area() > LEAST_CUT_MM2)
+                .toList());
     }
 
     /** The same moves with every rapid that goes down into the block at a feed: steps of larger cutters may stand there. */

@@ -57,6 +57,9 @@ public final class HalfPlanner {
     private static final double SIDE_FORCE_N = 200;
     private static final double OUTSIDE_OVERLAP_MM = 0.5;
 
+    /** The outsides of both clampings meet at least so far below the parting face, never on it (common practice). */
+    private static final double BLEND_BELOW_MM = 1;
+
     /** Cells of the maps the cutters are chosen and paths are laid out on. */
     private static final double CELL_MM = 0.1;
 
@@ -195,7 +198,10 @@ public final class HalfPlanner {
             Setup s = setups.back();
             Box3 raw = s.stock(), size = s.finished();
             if (raw.max().z() > size.max().z() + 1e-6)
-                add(tasks, faces.face(raw, size.max().z()), "No cutter on the rack faces the back.");
+                add(
+                        tasks,
+                        faces.face(raw, size.max().z(), s.facing() != Setup.Facing.ALONG_Y),
+                        "No cutter on the rack faces the back.");
             outside(tasks, raw, size);
             double length = setups.blank().lengthMm(), thick = work.thicknessMm();
             for (Hole h : work.holes()) if (!h.fromParting()) hole(tasks, h.backUp(length, thick), floor(h));
@@ -233,9 +239,13 @@ public final class HalfPlanner {
             Box3 raw = s.stock(), size = s.finished();
             double rise = work.metal().max().z();
             if (raw.max().z() > rise + 1e-6)
-                add(tasks, faces.face(raw, rise), "No cutter on the rack faces the parting face.");
-            double milledTo =
-                    -work.thicknessMm() - setups.back().finished().min().z() - OUTSIDE_OVERLAP_MM;
+                add(
+                        tasks,
+                        faces.face(raw, rise, s.facing() != Setup.Facing.ALONG_Y),
+                        "No cutter on the rack faces the parting face.");
+            double met = -work.thicknessMm() - setups.back().finished().min().z() - OUTSIDE_OVERLAP_MM;
+            double jaws = -work.thicknessMm() + s.gripMm() + OUTSIDE_OVERLAP_MM;
+            double milledTo = Math.max(jaws, Math.min(met, -BLEND_BELOW_MM));
             outside(tasks, raw, new Box3(new Vec3(size.min().x(), size.min().y(), milledTo), size.max()));
             cavity(tasks, rise, progress);
             for (Hole h : work.holes()) if (h.fromParting()) hole(tasks, h, floor(h));

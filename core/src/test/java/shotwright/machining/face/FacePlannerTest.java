@@ -57,7 +57,8 @@ class FacePlannerTest {
     @ParameterizedTest
     @MethodSource("faces")
     void facesAreLevelFromEdgeToEdge(Box3 raw) {
-        Task task = Objects.requireNonNull(planner().face(raw, 0));
+        Task task = Objects.requireNonNull(
+                planner().face(raw, 0, raw.size().x() >= raw.size().y()));
         Proof p = proof(task, raw, 0.1);
         assertThat(p.faults()).isEmpty();
         var grid = p.stock().grid();
@@ -76,7 +77,8 @@ class FacePlannerTest {
     @ParameterizedTest
     @MethodSource("faces")
     void facingClimbs(Box3 raw) {
-        Task task = Objects.requireNonNull(planner().face(raw, 0));
+        Task task = Objects.requireNonNull(
+                planner().face(raw, 0, raw.size().x() >= raw.size().y()));
         double r = task.cutter().largestDiaMm() / 2, z = Double.NaN, edge = 0;
         for (Step s : Trial.steps(task)) {
             if (!(s instanceof Line l)) continue;
