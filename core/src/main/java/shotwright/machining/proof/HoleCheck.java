@@ -22,6 +22,9 @@ final class HoleCheck {
     /** Heights nearer than this are one, mm. */
     private static final double SAME_MM = 1e-6;
 
+    /** Steps at which a move over a flat place is asked, mm. */
+    private static final double ASK_MM = 0.1;
+
     private final ProofTask task;
 
     HoleCheck(ProofTask task) {
@@ -112,13 +115,24 @@ final class HoleCheck {
             List<Move> moves = operations.get(o).moves();
             for (int m = 0; m < moves.size(); m++)
                 for (Step s : moves.get(m).steps())
-                    if (s instanceof Feed
-                            && crosses(s.box(), l)
-                            && s.box().min().z() < low.value - SAME_MM)
-                        low.take(s.box().min().z(), o, m, s.to());
+                    if (s instanceof Feed && crosses(s.box(), l)) {
+                        double zMm = lowestIn(s, l);
+                        if (zMm < low.value - SAME_MM) low.take(zMm, o, m, s.to());
+                    }
         }
         if (!(Math.abs(low.value - l.zMm()) <= task.limits().levelMm()))
             faults.add(low.fault(Fault.Kind.LEVEL, l.name(), low.operation < 0 ? 0 : low.value, l.zMm()));
+    }
+
+    /** The lowest the tip comes within the place, asked at short steps; infinite when it passes by. */
+    private static double lowestIn(Step s, Level l) {
+        int pieces = Math.max(1, (int) Math.ceil(s.lengthMm() / ASK_MM));
+        double low = Double.POSITIVE_INFINITY;
+        for (int k = 0; k <= pieces; k++) {
+            Vec3 p = s.at((double) k / pieces);
+            if (crosses(new Box3(p, p), l)) low = Math.min(low, p.z());
+        }
+        return low;
     }
 
     private static boolean crosses(Box3 box, Level l) {
