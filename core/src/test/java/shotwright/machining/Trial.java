@@ -24,7 +24,7 @@ import shotwright.machining.proof.Proof;
 import shotwright.machining.proof.ProofTask;
 import shotwright.machining.proof.Proveout;
 import shotwright.machining.proof.StockHeights;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Task;
 import shotwright.mesh.TriMesh;
 import shotwright.mill.Mill;
 import shotwright.mill.MillRack;

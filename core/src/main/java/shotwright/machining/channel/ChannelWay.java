@@ -1,8 +1,8 @@
 package shotwright.machining.channel;
 
 import java.util.List;
-import shotwright.machining.work.Channel;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Channel;
+import shotwright.machining.workpiece.Task;
 
 /**
  * How a channel is made.

@@ -16,8 +16,8 @@ import shotwright.machining.feed.CutData;
 import shotwright.machining.feed.CutKind;
 import shotwright.machining.feed.FeedTable;
 import shotwright.machining.path.PathBuilder;
-import shotwright.machining.work.Phase;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Phase;
+import shotwright.machining.workpiece.Task;
 import shotwright.mill.Mill;
 import shotwright.stock.MoldMaterial;
 

@@ -1,8 +1,8 @@
 package shotwright.machining.hole;
 
 import java.util.List;
-import shotwright.machining.work.Hole;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Hole;
+import shotwright.machining.workpiece.Task;
 
 /**
  * How a hole is made.

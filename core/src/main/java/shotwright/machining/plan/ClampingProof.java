@@ -25,8 +25,8 @@ import shotwright.machining.proof.ProofTask;
 import shotwright.machining.proof.Proveout;
 import shotwright.machining.proof.StockHeights;
 import shotwright.machining.setup.Setup;
-import shotwright.machining.work.Channel;
-import shotwright.machining.work.Phase;
+import shotwright.machining.workpiece.Channel;
+import shotwright.machining.workpiece.Phase;
 import shotwright.mesh.Grid;
 import shotwright.mesh.TriMesh;
 import shotwright.mill.Mill;
@@ -94,7 +94,7 @@ final class ClampingProof {
 
     /** The clamping with the parting face up. */
     static ClampingProof parting(HalfPlan plan, Program parting, Map<Integer, MountedCutter> cutters, Mill mill) {
-        List<shotwright.machining.work.Hole> holes =
+        List<shotwright.machining.workpiece.Hole> holes =
                 plan.work().holes().stream().filter(h -> h.fromParting()).toList();
         List<Level> vents = new ArrayList<>();
         for (Channel c : plan.work().channels())
@@ -118,7 +118,7 @@ final class ClampingProof {
         Box3 turned = new Box3(
                 new Vec3(high.x(), m.min().y(), high.z()),
                 new Vec3(low.x(), m.max().y(), low.z()));
-        List<shotwright.machining.work.Hole> holes = plan.work().holes().stream()
+        List<shotwright.machining.workpiece.Hole> holes = plan.work().holes().stream()
                 .filter(h -> !h.fromParting())
                 .map(h -> h.backUp(along, thick))
                 .toList();

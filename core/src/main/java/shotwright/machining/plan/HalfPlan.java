@@ -6,7 +6,7 @@ import shotwright.layout.Half;
 import shotwright.machining.choice.CutterSearch.Result;
 import shotwright.machining.path.Program;
 import shotwright.machining.setup.TwoSetups;
-import shotwright.machining.work.Workpiece;
+import shotwright.machining.workpiece.Workpiece;
 
 /**
  * How one half is milled.

@@ -13,7 +13,7 @@ import shotwright.machining.path.Move;
 import shotwright.machining.path.Operation;
 import shotwright.machining.path.Program;
 import shotwright.machining.path.Step;
-import shotwright.machining.work.Hole;
+import shotwright.machining.workpiece.Hole;
 import shotwright.mold.Bore;
 
 /**

@@ -9,7 +9,7 @@ import shotwright.geom.Vec3;
 import shotwright.machining.path.Coolant;
 import shotwright.machining.path.Operation;
 import shotwright.machining.path.PathBuilder;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Task;
 
 /**
  * Gathers tasks into operations: phase after phase; in each phase the cutter that is in the spindle first, then from large to small; with each

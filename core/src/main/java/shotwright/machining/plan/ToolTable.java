@@ -7,7 +7,7 @@ import java.util.Objects;
 import shotwright.cutter.Cutter;
 import shotwright.cutter.Holder;
 import shotwright.cutter.MountedCutter;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Task;
 
 /**
  * The cutters of a mold with the numbers the control calls them by and the stickout each is set to: one setting that serves every task.

@@ -20,10 +20,10 @@ import shotwright.machining.path.Feed;
 import shotwright.machining.path.Step;
 import shotwright.machining.proof.Level;
 import shotwright.machining.proof.Proof;
-import shotwright.machining.work.Channel;
-import shotwright.machining.work.Channel.Kind;
-import shotwright.machining.work.Phase;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Channel;
+import shotwright.machining.workpiece.Channel.Kind;
+import shotwright.machining.workpiece.Phase;
+import shotwright.machining.workpiece.Task;
 
 /** Channels against the closed forms of their sections, by the removal of stock. */
 class ChannelPlannerTest {

@@ -23,7 +23,7 @@ import shotwright.machining.path.Feed;
 import shotwright.machining.path.Line;
 import shotwright.machining.path.Step;
 import shotwright.machining.proof.Proof;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Task;
 
 /** Facing, outside and outside edges against plane geometry and the removal of stock; climb as handbook 5.5 has it: outside clockwise. */
 class FacePlannerTest {

@@ -18,8 +18,8 @@ import shotwright.geom.Vec3;
 import shotwright.machining.path.Coolant;
 import shotwright.machining.path.Move;
 import shotwright.machining.path.Operation;
-import shotwright.machining.work.Phase;
-import shotwright.machining.work.Task;
+import shotwright.machining.workpiece.Phase;
+import shotwright.machining.workpiece.Task;
 
 /** Order of operations on random tasks against handbook 5.3 and 12.2: rough before fine, one chain, one setting of each cutter. */
 class TaskOrderTest {

@@ -1,4 +1,4 @@
-package shotwright.machining.work;
+package shotwright.machining.workpiece;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

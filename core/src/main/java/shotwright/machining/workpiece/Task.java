@@ -1,4 +1,4 @@
-package shotwright.machining.work;
+package shotwright.machining.workpiece;
 
 import shotwright.cutter.Cutter;
 import shotwright.geom.Vec2;

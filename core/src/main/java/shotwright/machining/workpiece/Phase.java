@@ -1,4 +1,4 @@
-package shotwright.machining.work;
+package shotwright.machining.workpiece;
 
 /** What a task is for, in working order: rough before fine, what locates before what it locates, the cavity before gate and vents. */
 public enum Phase {

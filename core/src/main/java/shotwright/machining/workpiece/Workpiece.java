@@ -1,4 +1,4 @@
-package shotwright.machining.work;
+package shotwright.machining.workpiece;
 
 import java.util.ArrayList;
 import java.util.List;

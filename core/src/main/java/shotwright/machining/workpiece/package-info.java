@@ -8,4 +8,4 @@
  * <p>Whose formulas: none; half A is turned about the axis across the jaws so that both halves keep the same edge on the fixed jaw.
  */
 @org.jspecify.annotations.NullMarked
-package shotwright.machining.work;
+package shotwright.machining.workpiece;
