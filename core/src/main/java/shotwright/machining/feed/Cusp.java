@@ -41,8 +41,14 @@ public final class Cusp {
         double bend = 1 / radiusMm + 1 / groundRadiusMm;
         if (!(bend > 0))
             throw new IllegalArgumentException(
-                    "a radius of " + radiusMm + " mm does not fit into a hollow of " + -groundRadiusMm + " mm");
+                    "a radius of " + radiusMm + " mm does not fit into a hollow of " + -groundRadiusMm
+                            + " mm; take a smaller one");
         return Math.sqrt(8 * cuspMm / bend);
+    }
+
+    /** The step of touches along curved ground as a step of tips, which run a ball's radius away from it: s·(ρ + R)/ρ. */
+    public static double tipStepMm(double touchStepMm, double radiusMm, double groundRadiusMm) {
+        return touchStepMm * (1 + radiusMm / groundRadiusMm);
     }
 
     /** Steps a sharp flat cutter leaves on a wall with draft, square to it: dz·sin a. */

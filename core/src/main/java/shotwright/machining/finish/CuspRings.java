@@ -29,7 +29,7 @@ public final class CuspRings {
      *
      * @param zone cells the cutter shall touch
      * @param ball cutter; its rounding is what touches
-     * @param stepMm distance along the surface, see {@link Cusp#ballStepMm(double, double)}
+     * @param stepMm distance along the surface, see {@link shotwright.machining.feed.Cusp#stepOfBallMm}
      */
     public static List<Contour> lines(TopSurface surface, BitSet zone, CutterProfile ball, double stepMm) {
         if (ball.cornerRadiusMm() == 0) throw new IllegalArgumentException("cutter: rings need a rounded end");

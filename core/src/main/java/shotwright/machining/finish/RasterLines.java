@@ -27,7 +27,7 @@ public final class RasterLines {
      *
      * @param zone where the axis may stand
      * @param directionRad direction of the lines, counter-clockwise from x
-     * @param stepMm step along the surface the tips lie on, see {@link Cusp#tipStepMm}
+     * @param stepMm step along the surface the tips lie on, see {@link shotwright.machining.feed.Cusp#tipStepMm}
      */
     public static List<List<Vec3>> paths(Region zone, double directionRad, double stepMm, ExactPath exact) {
         if (!(stepMm > 0)) throw new IllegalArgumentException("step: " + stepMm + " mm is not above zero");

@@ -33,7 +33,7 @@ public final class Waterline {
      * Loops from the top down to the bottom, which is always one of them.
      *
      * @param zone where the axis may stand: parts of loops outside are left out
-     * @param fallMm most between two levels, see {@link Cusp}
+     * @param fallMm most between two levels, see {@link shotwright.machining.feed.Cusp}
      */
     public static Loops loops(
             LevelContour contour, Region zone, double topZMm, double bottomZMm, double fallMm, Progress progress) {

@@ -18,6 +18,7 @@ import shotwright.cutter.CutterProfile;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
 import shotwright.machining.DraftedPocket;
+import shotwright.machining.feed.Cusp;
 import shotwright.machining.contact.DropCutter;
 import shotwright.machining.contact.EdgeContact;
 import shotwright.machining.contact.ExactPath;
@@ -40,20 +41,20 @@ class FinishTest {
     /** Machining handbook, cusp geometry: printed values of closed forms, and two cutter makers' printed examples. */
     @Test
     void cusps() {
-        assertThat(Cusp.ballMm(3, 0.5)).isCloseTo(0.010435, within(5e-7));
-        assertThat(Cusp.ballMm(5, 0.5)).isCloseTo(0.006254, within(5e-7));
-        assertThat(Cusp.ballStepMm(3, 0.005)).isCloseTo(0.346, within(5e-4));
-        assertThat(Cusp.ballStepMm(1.5, 0.002)).isCloseTo(0.1548, within(1e-4));
-        assertThat(Cusp.ballStepMm(1.5, 0.002, -20)).isCloseTo(0.1611, within(5e-5));
-        assertThat(Cusp.flatFallMm(0.003490, Math.toRadians(2))).isCloseTo(0.1, within(1e-5));
-        assertThat(Cusp.ballMm(3, Cusp.ballFallMm(3, 0.003757, Math.toRadians(2)) / Math.cos(Math.toRadians(2))))
+        assertThat(Cusp.ofBallMm(3, 0.5)).isCloseTo(0.010435, within(5e-7));
+        assertThat(Cusp.ofBallMm(5, 0.5)).isCloseTo(0.006254, within(5e-7));
+        assertThat(Cusp.stepOfBallMm(3, 0.005)).isCloseTo(0.346, within(5e-4));
+        assertThat(Cusp.stepOfBallMm(1.5, 0.002)).isCloseTo(0.1548, within(1e-4));
+        assertThat(Cusp.stepOnCurveMm(1.5, 0.002, -20)).isCloseTo(0.1611, within(5e-5));
+        assertThat(Cusp.downStepOfFlatMm(0.003490, Math.toRadians(2))).isCloseTo(0.1, within(1e-5));
+        assertThat(Cusp.ofBallMm(3, Cusp.downStepMm(3, 0.003757, Math.toRadians(88)) / Math.cos(Math.toRadians(2))))
                 .isCloseTo(0.003757, within(1e-12));
         Random random = new Random(1);
         for (int i = 0; i < 100; i++) {
             double r = 0.2 + 3 * random.nextDouble(), h = r * random.nextDouble();
-            assertThat(Cusp.ballMm(r, Cusp.ballStepMm(r, h))).isCloseTo(h, within(1e-12 * (1 + r)));
+            assertThat(Cusp.ofBallMm(r, Cusp.stepOfBallMm(r, h))).isCloseTo(h, within(1e-12 * (1 + r)));
         }
-        assertThatThrownBy(() -> Cusp.ballStepMm(3, 0.002, -2)).hasMessageContaining("smaller one");
+        assertThatThrownBy(() -> Cusp.stepOnCurveMm(3, 0.002, -2)).hasMessageContaining("smaller one");
     }
 
     /** On a plane, level or leaning: the longest over-estimate is 1/cos of half the widest angle between directions less one. */
@@ -131,7 +132,7 @@ class FinishTest {
             double r = Math.hypot(g.x(c % g.nx()), g.y(c / g.nx()));
             if (r >= inner && r <= outer) zone.set(c);
         }
-        double step = Cusp.ballStepMm(1.5, 0.002, -RHO);
+        double step = Cusp.stepOnCurveMm(1.5, 0.002, -RHO);
         ExactPath exact = new ExactPath(new DropCutter(TriangleTree.of(HOLLOW), BALL), 0.0001, 0.2);
         List<List<Vec3>> paths = new ArrayList<>();
         for (Contour c : CuspRings.lines(surface, zone, BALL, step)) {
@@ -159,7 +160,7 @@ class FinishTest {
     @Test
     void rasterOfOneCusp() {
         Region zone = Region.rectangle(new Vec2(6.5, -2), new Vec2(10.5, 2));
-        double step = Cusp.tipStepMm(Cusp.ballStepMm(1.5, 0.002, -RHO), 1.5, -RHO);
+        double step = Cusp.tipStepMm(Cusp.stepOnCurveMm(1.5, 0.002, -RHO), 1.5, -RHO);
         ExactPath exact = new ExactPath(new DropCutter(TriangleTree.of(HOLLOW), BALL), 0.00001, 0.1);
         for (double turn : new double[] {0, Math.PI / 2, 0.6}) {
             List<List<Vec3>> paths = RasterLines.paths(zone, turn, step, exact);
