@@ -11,6 +11,7 @@ import shotwright.cutter.MountedCutter;
 import shotwright.geom.Box3;
 import shotwright.geom.Vec3;
 import shotwright.machining.feed.FeedTable;
+import shotwright.machining.feed.Shopfloor;
 import shotwright.machining.path.Coolant;
 import shotwright.machining.path.Operation;
 import shotwright.machining.path.PathBuilder;
@@ -42,6 +43,11 @@ public final class Trial {
     public static final FeedTable FEEDS = FeedTable.standard().byId("aluminium");
 
     private Trial() {}
+
+    /** A shop with these cutters and this mill. */
+    public static Shopfloor shop(List<Cutter> cutters, Mill mill) {
+        return new Shopfloor(cutters, mill, ALLOY, FEEDS, StockRack.standard().all());
+    }
 
     /** The steps a task takes from over the block's first corner. */
     public static List<Step> steps(Task task) {

@@ -9,18 +9,14 @@ import shotwright.cutter.Cutter;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
 import shotwright.machining.feed.Cusp;
-import shotwright.machining.feed.Cut;
-import shotwright.machining.feed.CutChoice;
 import shotwright.machining.feed.CutData;
 import shotwright.machining.feed.CutKind;
 import shotwright.machining.feed.Entry;
-import shotwright.machining.feed.FeedTable;
+import shotwright.machining.feed.Shopfloor;
 import shotwright.machining.path.PathBuilder;
 import shotwright.machining.workpiece.Channel;
 import shotwright.machining.workpiece.Phase;
 import shotwright.machining.workpiece.Task;
-import shotwright.mill.Mill;
-import shotwright.stock.MoldMaterial;
 
 /**
  * Chooses cutters for channels and lays their passes. Passes run along the flow, so that the lines they leave do. A cutter as wide as the channel
@@ -48,16 +44,10 @@ public final class ChannelPlanner {
     private static final double OVER_METAL_MM = 0.5;
     private static final double SPARE_REACH_MM = 0.2;
 
-    private final List<Cutter> cutters;
-    private final Mill mill;
-    private final MoldMaterial alloy;
-    private final FeedTable table;
+    private final Shopfloor shop;
 
-    public ChannelPlanner(List<Cutter> cutters, Mill mill, MoldMaterial alloy, FeedTable table) {
-        this.cutters = List.copyOf(cutters);
-        this.mill = mill;
-        this.alloy = alloy;
-        this.table = table;
+    public ChannelPlanner(Shopfloor shop) {
+        this.shop = shop;
     }
 
     /** The way to mill a channel. */
@@ -115,17 +105,7 @@ public final class ChannelPlanner {
 
     private @Nullable CutData data(Cutter c, double depthMm) {
         double stickoutMm = Math.max(c.reachMm().value(), c.fluteLengthMm().value());
-        CutChoice choice = CutChoice.of(
-                new Cut(
-                        c,
-                        stickoutMm,
-                        alloy,
-                        mill,
-                        CutKind.SLOT,
-                        depthMm,
-                        c.diaMm().value()),
-                table);
-        return choice instanceof CutData d ? d : null;
+        return shop.cut(c, stickoutMm, CutKind.SLOT, depthMm, c.diaMm().value());
     }
 
     private boolean reaches(Cutter c, double depthMm) {
@@ -136,7 +116,7 @@ public final class ChannelPlanner {
     private @Nullable Chosen ball(Channel channel) {
         double widthMm = leastWidthMm(channel);
         boolean straight = channel.isStraight();
-        List<Cutter> balls = cutters.stream()
+        List<Cutter> balls = shop.cutters().stream()
                 .filter(c -> c.shape() == Cutter.Shape.BALL)
                 .filter(c -> c.diaMm().value() <= widthMm + SAME_WIDTH_MM)
                 .filter(c -> reaches(c, mostDepthMm(channel)))
@@ -182,7 +162,7 @@ public final class ChannelPlanner {
         boolean land = channel.name().endsWith("land");
         double widestMm = land ? Math.min(floorMm, LAND_CUTTER_MM) : floorMm;
         Cutter.Shape shape = leanDeg > SAME_LEAN_DEG ? Cutter.Shape.TAPER : Cutter.Shape.FLAT;
-        List<Cutter> fit = cutters.stream()
+        List<Cutter> fit = shop.cutters().stream()
                 .filter(c -> c.shape() == shape)
                 .filter(c -> Math.abs(c.taperDeg().value() - leanDeg) <= SAME_LEAN_DEG)
                 .filter(c -> c.diaMm().value() <= widestMm + SAME_WIDTH_MM)

@@ -13,14 +13,10 @@ import shotwright.machining.contact.LocationMap;
 import shotwright.machining.contact.SurfaceKind;
 import shotwright.machining.contact.TopSurface;
 import shotwright.machining.feed.Cusp;
-import shotwright.machining.feed.Cut;
-import shotwright.machining.feed.CutChoice;
 import shotwright.machining.feed.CutData;
 import shotwright.machining.feed.CutKind;
-import shotwright.machining.feed.FeedTable;
-import shotwright.mill.Mill;
+import shotwright.machining.feed.Shopfloor;
 import shotwright.progress.Parallel;
-import shotwright.stock.MoldMaterial;
 
 /**
  * What each cutter could do on a half: where it gets down to the surface, and how fast it roughs and finishes. Floors are finished by flat
@@ -44,12 +40,13 @@ public final class CandidateTable {
 
     private static final double NOSE_CLEAR_MM = 2;
 
+    /** Cuts are asked for at least so deep and wide. */
+    private static final double LEAST_CUT_MM = 0.02;
+
     private final TopSurface top;
     private final double stockTopZMm;
     private final double depthMm;
-    private final Mill mill;
-    private final MoldMaterial alloy;
-    private final FeedTable table;
+    private final Shopfloor shop;
     private final double cuspMm;
     private final Map<SurfaceKind, BitSet> cells = new EnumMap<>(SurfaceKind.class);
 
@@ -58,13 +55,10 @@ public final class CandidateTable {
      * @param stockTopZMm top of the metal before
      * @param cuspMm ridges allowed on finished ground and walls
      */
-    public CandidateTable(
-            TopSurface top, double stockTopZMm, Mill mill, MoldMaterial alloy, FeedTable table, double cuspMm) {
+    public CandidateTable(TopSurface top, double stockTopZMm, Shopfloor shop, double cuspMm) {
         this.top = top;
         this.stockTopZMm = stockTopZMm;
-        this.mill = mill;
-        this.alloy = alloy;
-        this.table = table;
+        this.shop = shop;
         this.cuspMm = cuspMm;
         float low = Float.POSITIVE_INFINITY, high = Float.NEGATIVE_INFINITY;
         for (int i = 0; i < top.grid().count(); i++) {
@@ -101,7 +95,8 @@ public final class CandidateTable {
     }
 
     /** One row for each cutter that can do something. */
-    public List<Candidate> rows(List<Cutter> cutters) {
+    public List<Candidate> rows() {
+        List<Cutter> cutters = shop.cutters();
         Candidate[] rows = new Candidate[cutters.size()];
         Parallel.run(rows.length, () -> i -> rows[i] = row(cutters.get(i)));
         List<Candidate> out = new ArrayList<>();
@@ -205,16 +200,7 @@ public final class CandidateTable {
     }
 
     private @Nullable CutData tried(MountedCutter m, CutKind kind, double depthMm, double widthMm) {
-        CutChoice choice = CutChoice.of(
-                new Cut(
-                        m.cutter(),
-                        m.stickoutMm(),
-                        alloy,
-                        mill,
-                        kind,
-                        Math.max(0.02, depthMm),
-                        Math.max(0.02, widthMm)),
-                table);
-        return choice instanceof CutData d ? d : null;
+        return shop.cut(
+                m.cutter(), m.stickoutMm(), kind, Math.max(LEAST_CUT_MM, depthMm), Math.max(LEAST_CUT_MM, widthMm));
     }
 }

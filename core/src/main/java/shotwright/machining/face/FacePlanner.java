@@ -10,16 +10,12 @@ import shotwright.cutter.CutterProfile;
 import shotwright.geom.Box3;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
-import shotwright.machining.feed.Cut;
-import shotwright.machining.feed.CutChoice;
 import shotwright.machining.feed.CutData;
 import shotwright.machining.feed.CutKind;
-import shotwright.machining.feed.FeedTable;
+import shotwright.machining.feed.Shopfloor;
 import shotwright.machining.path.PathBuilder;
 import shotwright.machining.workpiece.Phase;
 import shotwright.machining.workpiece.Task;
-import shotwright.mill.Mill;
-import shotwright.stock.MoldMaterial;
 
 /** Plans facing, the outside contour and the breaking of outside edges. All passes climb. */
 public final class FacePlanner {
@@ -33,16 +29,10 @@ public final class FacePlanner {
 
     private static final double DEEPEST_FACE_PASS_MM = 0.5;
 
-    private final List<Cutter> cutters;
-    private final Mill mill;
-    private final MoldMaterial alloy;
-    private final FeedTable table;
+    private final Shopfloor shop;
 
-    public FacePlanner(List<Cutter> cutters, Mill mill, MoldMaterial alloy, FeedTable table) {
-        this.cutters = List.copyOf(cutters);
-        this.mill = mill;
-        this.alloy = alloy;
-        this.table = table;
+    public FacePlanner(Shopfloor shop) {
+        this.shop = shop;
     }
 
     private record Chosen(Cutter cutter, CutData data) {}
@@ -228,7 +218,7 @@ public final class FacePlanner {
      * @param widthMm width of the bevel in plan
      */
     public @Nullable Task chamfer(Box3 size, double widthMm) {
-        Cutter v = cutters.stream()
+        Cutter v = shop.cutters().stream()
                 .filter(c -> c.shape() == Cutter.Shape.V || c.shape() == Cutter.Shape.SPOT)
                 .filter(c -> Math.abs(c.taperDeg().value() - 45) < 0.5)
                 .max(Comparator.comparingDouble(Cutter::largestDiaMm))
@@ -239,7 +229,7 @@ public final class FacePlanner {
         double middleMm = (end.flatRadiusMm() + end.largestRadiusMm()) / 2;
         CutData data = v.shape().mills() ? data(v, CutKind.WALL, widthMm, widthMm) : null;
         double feed = data == null ? 400 : data.feedMmPerMin();
-        double speed = data == null ? Math.min(mill.maxRpm().value(), 8000) : data.speedRpm();
+        double speed = data == null ? Math.min(shop.mill().maxRpm().value(), 8000) : data.speedRpm();
         double tip = size.max().z() - end.heightMm(middleMm) - widthMm / 2;
         return new Task(
                 Phase.CHAMFER,
@@ -262,7 +252,7 @@ public final class FacePlanner {
             ToDoubleFunction<CutDataOf> worth) {
         Chosen best = null;
         double most = 0;
-        for (Cutter c : cutters) {
+        for (Cutter c : shop.cutters()) {
             if (!shapes.contains(c.shape())) continue;
             CutData d = data(c, kind, depthMm, widthMm.applyAsDouble(c));
             if (d == null) continue;
@@ -291,8 +281,7 @@ public final class FacePlanner {
     }
 
     private @Nullable CutData data(Cutter c, CutKind kind, double depthMm, double widthMm) {
-        CutChoice choice = CutChoice.of(new Cut(c, stickoutMm(c), alloy, mill, kind, depthMm, widthMm), table);
-        return choice instanceof CutData d ? d : null;
+        return shop.cut(c, stickoutMm(c), kind, depthMm, widthMm);
     }
 
     private static double stickoutMm(Cutter c) {

@@ -40,9 +40,8 @@ public final class Cusp {
     public static double stepOnCurveMm(double radiusMm, double cuspMm, double groundRadiusMm) {
         double bend = 1 / radiusMm + 1 / groundRadiusMm;
         if (!(bend > 0))
-            throw new IllegalArgumentException(
-                    "a radius of " + radiusMm + " mm does not fit into a hollow of " + -groundRadiusMm
-                            + " mm; take a smaller one");
+            throw new IllegalArgumentException("a radius of " + radiusMm + " mm does not fit into a hollow of "
+                    + -groundRadiusMm + " mm; take a smaller one");
         return Math.sqrt(8 * cuspMm / bend);
     }
 

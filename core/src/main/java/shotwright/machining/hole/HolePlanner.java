@@ -11,23 +11,19 @@ import shotwright.cutter.Cutter;
 import shotwright.cutter.CutterProfile;
 import shotwright.geom.Vec2;
 import shotwright.geom.Vec3;
-import shotwright.machining.feed.Cut;
-import shotwright.machining.feed.CutChoice;
 import shotwright.machining.feed.CutData;
 import shotwright.machining.feed.CutKind;
 import shotwright.machining.feed.Entry;
-import shotwright.machining.feed.FeedTable;
 import shotwright.machining.feed.HoleData;
+import shotwright.machining.feed.Shopfloor;
 import shotwright.machining.path.Drilling;
 import shotwright.machining.path.PathBuilder;
 import shotwright.machining.workpiece.Hole;
 import shotwright.machining.workpiece.Phase;
 import shotwright.machining.workpiece.Task;
-import shotwright.mill.Mill;
 import shotwright.mold.Bore;
 import shotwright.stock.Fit;
 import shotwright.stock.HoleLimits;
-import shotwright.stock.MoldMaterial;
 
 /**
  * Chooses how holes are made. Fitted ones are spotted, drilled under size, then reamed where a reamer of that size is on the rack, else milled
@@ -37,10 +33,10 @@ import shotwright.stock.MoldMaterial;
  */
 public final class HolePlanner {
     /** How near a drill must be where nothing has to fit. */
-    private static final double DRILL_MM = 0.1;
+    public static final double DRILL_MM = 0.1;
 
     /** A hole that only gives room may be so much larger. */
-    private static final double ROOM_MM = 0.5;
+    public static final double ROOM_MM = 0.5;
 
     /** A reamer's lead: so much deeper it goes, and the drill before it. */
     private static final double LEAD_MM = 1;
@@ -65,16 +61,10 @@ public final class HolePlanner {
     private static final double PITCH_OF_CUTTER = 0.1;
     private static final double SPARE_REACH_MM = 1;
 
-    private final List<Cutter> cutters;
-    private final Mill mill;
-    private final MoldMaterial alloy;
-    private final FeedTable table;
+    private final Shopfloor shop;
 
-    public HolePlanner(List<Cutter> cutters, Mill mill, MoldMaterial alloy, FeedTable table) {
-        this.cutters = List.copyOf(cutters);
-        this.mill = mill;
-        this.alloy = alloy;
-        this.table = table;
+    public HolePlanner(Shopfloor shop) {
+        this.shop = shop;
     }
 
     /**
@@ -134,7 +124,7 @@ public final class HolePlanner {
         }
 
         private void fitted() {
-            switch (FittedHole.of(limits(), depthMm + LEAD_MM, cutters, table)) {
+            switch (FittedHole.of(limits(), depthMm + LEAD_MM, shop.cutters(), shop.feeds())) {
                 case FittedHole.Reamed r
                 when floorMm > LEAD_MM + pointOf(r.drill())
                         && !drilling(r.drill()).tooFast()
@@ -155,9 +145,10 @@ public final class HolePlanner {
         }
 
         private void bored() {
-            List<Cutter> mills =
-                    cutters.stream().filter(c -> c.shape() == Cutter.Shape.FLAT).toList();
-            switch (FittedHole.of(limits(), milledDepthMm(), mills, table)) {
+            List<Cutter> mills = shop.cutters().stream()
+                    .filter(c -> c.shape() == Cutter.Shape.FLAT)
+                    .toList();
+            switch (FittedHole.of(limits(), milledDepthMm(), mills, shop.feeds())) {
                 case FittedHole.Bored b -> bore(b);
                 case FittedHole.NotPossible n -> byHand = "make " + hole.name() + " on the bench: " + n.why();
                 case FittedHole.Reamed r -> throw new IllegalStateException("an end mill does not ream");
@@ -174,7 +165,7 @@ public final class HolePlanner {
         }
 
         private Stream<Cutter> of(Cutter.Shape shape) {
-            return cutters.stream().filter(c -> c.shape() == shape);
+            return shop.cutters().stream().filter(c -> c.shape() == shape);
         }
 
         private boolean reaches(Cutter c, double deepMm) {
@@ -216,11 +207,11 @@ public final class HolePlanner {
         }
 
         private HoleData drilling(Cutter drill) {
-            return HoleData.drill(drill, diaMm(drill), drilledDepthMm(), alloy, mill, table);
+            return shop.drill(drill, diaMm(drill), drilledDepthMm());
         }
 
         private HoleData reaming(Cutter reamer) {
-            return HoleData.ream(reamer, depthMm, alloy, mill, table);
+            return shop.ream(reamer, depthMm);
         }
 
         private double leadMm() {
@@ -249,7 +240,7 @@ public final class HolePlanner {
             boolean keepEdge = hole.isFitted() || hole.use() == Bore.FEED;
             double spotMm = Math.min(wishMm, hole.diameterMm() - (keepEdge ? 0.2 : 0));
             double deepMm = Math.max(0.1, end.heightMm(Math.max(spotMm / 2, end.flatRadiusMm())));
-            HoleData data = HoleData.drill(spot, Math.max(spotMm, 1), deepMm, alloy, mill, table);
+            HoleData data = shop.drill(spot, Math.max(spotMm, 1), deepMm);
             tasks.add(task(Phase.SPOT, spot, deepMm, data.speedRpm(), (pen, clearZMm) -> {
                 approach(pen, clearZMm);
                 pen.add(List.of(new Drilling(
@@ -282,7 +273,7 @@ public final class HolePlanner {
         /** Milled round with the thickest cutter that goes in and reaches: down on helices from the middle outward, then once round to size. */
         private void round() {
             @Nullable Chosen best = null;
-            for (Cutter c : cutters) {
+            for (Cutter c : shop.cutters()) {
                 if (c.shape() != Cutter.Shape.FLAT) continue;
                 if (diaMm(c) > MOST_OF_HOLE * hole.diameterMm() || !reaches(c, milledDepthMm())) continue;
                 CutData data = boring(c);
@@ -317,17 +308,12 @@ public final class HolePlanner {
         }
 
         private @Nullable CutData boring(Cutter c) {
-            CutChoice choice = CutChoice.of(
-                    new Cut(
-                            c,
-                            stickoutMm(c, milledDepthMm()),
-                            alloy,
-                            mill,
-                            CutKind.WALL,
-                            Math.min(depthMm, PITCH_OF_CUTTER * diaMm(c)),
-                            BoreSteps.ROUGH_LEFT_MM / 2),
-                    table);
-            return choice instanceof CutData d ? d : null;
+            return shop.cut(
+                    c,
+                    stickoutMm(c, milledDepthMm()),
+                    CutKind.WALL,
+                    Math.min(depthMm, PITCH_OF_CUTTER * diaMm(c)),
+                    BoreSteps.ROUGH_LEFT_MM / 2);
         }
 
         private void bore(FittedHole.Bored b) {

@@ -103,7 +103,7 @@ final class ClampingProof {
                 plan.setups().parting(),
                 plan.work().finished(),
                 plan.work().metal(),
-                new MadeHoles(parting, cutters, plan.byHand())
+                new MadeHoles(parting, cutters, plan.benchHoles())
                         .held(holes, plan.work().metal().min().z()),
                 vents,
                 cutters,
@@ -122,7 +122,7 @@ final class ClampingProof {
                 .filter(h -> !h.fromParting())
                 .map(h -> h.backUp(along, thick))
                 .toList();
-        List<Hole> held = new MadeHoles(back, cutters, plan.byHand())
+        List<Hole> held = new MadeHoles(back, cutters, plan.benchHoles())
                 .held(holes, turned.min().z());
         return new ClampingProof(plan.setups().back(), turned(plan), turned, held, List.of(), cutters, mill);
     }

@@ -19,6 +19,7 @@ import shotwright.machining.workpiece.Workpiece;
  * @param tools cutters to load
  * @param choice the cutters of the molding surface, with the sets beside them; null when there is none to mill
  * @param byHand what is left to the bench
+ * @param benchHoles names of the holes made on the bench alone
  * @param notes what a person should know
  */
 public record HalfPlan(
@@ -30,10 +31,12 @@ public record HalfPlan(
         List<ToolTable.Tool> tools,
         @Nullable Result choice,
         List<String> byHand,
+        List<String> benchHoles,
         List<String> notes) {
     public HalfPlan {
         tools = List.copyOf(tools);
         byHand = List.copyOf(byHand);
+        benchHoles = List.copyOf(benchHoles);
         notes = List.copyOf(notes);
     }
 }

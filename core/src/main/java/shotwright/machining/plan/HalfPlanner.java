@@ -22,6 +22,7 @@ import shotwright.machining.choice.CutterSearch;
 import shotwright.machining.choice.CutterSearch.Result;
 import shotwright.machining.contact.TopSurface;
 import shotwright.machining.face.FacePlanner;
+import shotwright.machining.feed.Shopfloor;
 import shotwright.machining.hole.HolePlanner;
 import shotwright.machining.hole.HoleWay;
 import shotwright.machining.path.Coolant;
@@ -134,11 +135,11 @@ public final class HalfPlanner {
         private final TwoSetups setups;
         private final List<String> notes;
         private final List<String> byHand = new ArrayList<>();
+        private final List<String> benchHoles = new ArrayList<>();
         private final ToolTable tools = new ToolTable();
-        private final FacePlanner faces = new FacePlanner(shop.cutters(), shop.mill(), shop.alloy(), shop.feeds());
-        private final HolePlanner holes = new HolePlanner(shop.cutters(), shop.mill(), shop.alloy(), shop.feeds());
-        private final ChannelPlanner channels =
-                new ChannelPlanner(shop.cutters(), shop.mill(), shop.alloy(), shop.feeds());
+        private final FacePlanner faces = new FacePlanner(shop);
+        private final HolePlanner holes = new HolePlanner(shop);
+        private final ChannelPlanner channels = new ChannelPlanner(shop);
         private @Nullable Result choice;
 
         Planning(Workpiece work, TwoSetups setups, List<String> notes) {
@@ -170,6 +171,7 @@ public final class HalfPlanner {
                     tools.all(),
                     choice,
                     byHand,
+                    benchHoles,
                     notes);
         }
 
@@ -230,6 +232,7 @@ public final class HalfPlanner {
             HoleWay way = holes.plan(h, floorMm);
             tasks.addAll(way.tasks());
             notes.addAll(way.notes());
+            if (way.tasks().isEmpty()) benchHoles.add(h.name());
             if (!way.byHand().isEmpty()) byHand.add(way.byHand());
         }
 
@@ -270,10 +273,10 @@ public final class HalfPlanner {
                     .orElse(6);
             progress.at("looking at half " + work.half() + " from above", 0);
             TopSurface top = TopSurface.of(work.plain(), CELL_MM, widest / 2 + 1);
-            CandidateTable table = new CandidateTable(top, topZMm, shop.mill(), shop.alloy(), shop.feeds(), CUSP_MM);
+            CandidateTable table = new CandidateTable(top, topZMm, shop, CUSP_MM);
             if (table.surface().cells().isEmpty()) return;
             progress.at("choosing cutters for half " + work.half(), 0.1);
-            List<Candidate> rows = table.rows(shop.cutters());
+            List<Candidate> rows = table.rows();
             choice = new CutterSearch(Pruning.of(rows), table.surface(), changeS(), MOST_CUTTERS)
                     .search()
                     .orElse(null);

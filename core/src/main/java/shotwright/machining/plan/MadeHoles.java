@@ -7,6 +7,7 @@ import java.util.Map;
 import shotwright.cutter.Cutter;
 import shotwright.cutter.MountedCutter;
 import shotwright.geom.Vec2;
+import shotwright.machining.hole.HolePlanner;
 import shotwright.machining.path.Drilling;
 import shotwright.machining.path.Feed;
 import shotwright.machining.path.Move;
@@ -22,11 +23,6 @@ import shotwright.mold.Bore;
  * and tapers are held against nothing.
  */
 final class MadeHoles {
-    /** As the planner of holes allows: where nothing has to fit, and where a hole only gives room. */
-    private static final double DRILL_MM = 0.1;
-
-    private static final double ROOM_MM = 0.5;
-
     /** Points of drills, and what runs out through the other side, go so far below the end of a hole. */
     private static final double POINT_MM = 4;
 
@@ -36,13 +32,13 @@ final class MadeHoles {
     private static final double SAME_AXIS_MM = 0.01;
 
     private final List<Drilled> drilled = new ArrayList<>();
-    private final List<String> byHand;
+    private final List<String> benchHoles;
 
     /** A place a drill goes down at. */
     private record Drilled(Vec2 atMm, double diameterMm) {}
 
-    MadeHoles(Program program, Map<Integer, MountedCutter> cutters, List<String> byHand) {
-        this.byHand = byHand;
+    MadeHoles(Program program, Map<Integer, MountedCutter> cutters, List<String> benchHoles) {
+        this.benchHoles = benchHoles;
         for (Operation o : program.operations()) {
             MountedCutter m = cutters.get(o.toolNumber());
             if (m == null || m.cutter().shape() != Cutter.Shape.DRILL) continue;
@@ -70,7 +66,7 @@ final class MadeHoles {
     }
 
     private boolean isMadeByHand(Hole h) {
-        return byHand.stream().anyMatch(s -> s.contains("make " + h.name() + " on the bench"));
+        return benchHoles.contains(h.name());
     }
 
     private shotwright.machining.proof.Hole circle(Hole h, List<Hole> all, double otherSideZMm) {
@@ -91,11 +87,11 @@ final class MadeHoles {
     private double madeMm(Hole h) {
         double wanted = h.diameterMm();
         if (h.isFitted()) return wanted;
-        double most = wanted + (isRoom(h) ? ROOM_MM : DRILL_MM);
+        double most = wanted + (isRoom(h) ? HolePlanner.ROOM_MM : HolePlanner.DRILL_MM);
         return drilled.stream()
                 .filter(d -> d.atMm.distance(h.atMm()) < SAME_AXIS_MM)
                 .map(Drilled::diameterMm)
-                .filter(d -> d >= wanted - DRILL_MM && d <= most)
+                .filter(d -> d >= wanted - HolePlanner.DRILL_MM && d <= most)
                 .min(Comparator.comparingDouble(d -> Math.abs(d - wanted)))
                 .orElse(wanted);
     }

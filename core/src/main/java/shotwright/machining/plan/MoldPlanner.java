@@ -22,6 +22,7 @@ import shotwright.machining.MachiningResult.ProgramFile;
 import shotwright.machining.MachiningResult.ProofFigures;
 import shotwright.machining.choice.CutterSearch;
 import shotwright.machining.choice.CutterSet;
+import shotwright.machining.feed.Shopfloor;
 import shotwright.machining.gcode.Dialect;
 import shotwright.machining.gcode.GcodeFile;
 import shotwright.machining.gcode.GcodeWriter;

@@ -31,7 +31,7 @@ class ChannelPlannerTest {
     private static final Box3 STOCK = new Box3(new Vec3(-12, -6, -10), new Vec3(12, 6, 0));
 
     private static ChannelWay way(Channel channel) {
-        return new ChannelPlanner(CutterRack.standard().all(), Trial.MILL, Trial.ALLOY, Trial.FEEDS).plan(channel);
+        return new ChannelPlanner(Trial.shop(CutterRack.standard().all(), Trial.MILL)).plan(channel);
     }
 
     /** Error of the midpoint rule where a section rises upright at both sides: |ζ(−½)| √(2 r) h^1.5 each, over the length. */

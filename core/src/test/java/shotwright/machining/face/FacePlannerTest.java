@@ -28,7 +28,7 @@ import shotwright.machining.workpiece.Task;
 /** Facing, outside and outside edges against plane geometry and the removal of stock; climb as handbook 5.5 has it: outside clockwise. */
 class FacePlannerTest {
     private static FacePlanner planner() {
-        return new FacePlanner(CutterRack.standard().all(), Trial.MILL, Trial.ALLOY, Trial.FEEDS);
+        return new FacePlanner(Trial.shop(CutterRack.standard().all(), Trial.MILL));
     }
 
     private static Box3 box(double x0, double y0, double z0, double x1, double y1, double z1) {

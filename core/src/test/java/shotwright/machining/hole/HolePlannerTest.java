@@ -45,7 +45,7 @@ class HolePlannerTest {
     }
 
     private static HoleWay way(Hole hole, double floorMm, Mill mill, List<Cutter> cutters) {
-        return new HolePlanner(cutters, mill, Trial.ALLOY, Trial.FEEDS).plan(hole, floorMm);
+        return new HolePlanner(Trial.shop(cutters, mill)).plan(hole, floorMm);
     }
 
     private static HoleWay way(Hole hole) {
