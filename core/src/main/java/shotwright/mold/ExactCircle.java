@@ -17,7 +17,7 @@ import shotwright.layout.Half;
  */
 public record ExactCircle(
         String name,
-        Bore use,
+        Purpose use,
         Half half,
         Vec3 centreMm,
         Vec3 axis,

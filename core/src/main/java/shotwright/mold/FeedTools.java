@@ -11,7 +11,6 @@ import shotwright.layout.FeedSegment;
 import shotwright.layout.FeedSegment.Kind;
 import shotwright.layout.Half;
 import shotwright.layout.Section.Shape;
-import shotwright.mesh.complex.Material;
 
 /**
  * The pieces of the feed as cut-outs. Channels get the round ends their cutter leaves; a runner that meets a gate ends its cutter's radius before
@@ -45,6 +44,15 @@ final class FeedTools {
         else lying(s);
     }
 
+    private static Purpose purpose(FeedSegment s) {
+        return switch (s.kind()) {
+            case SPRUE -> Purpose.SPRUE;
+            case RUNNER -> Purpose.RUNNER;
+            case GATE -> Purpose.GATE;
+            case COLD_SLUG, PULLER -> Purpose.WELL;
+        };
+    }
+
     private static String name(FeedSegment s) {
         String word =
                 switch (s.kind()) {
@@ -61,7 +69,7 @@ final class FeedTools {
         Half half = s.half() != null ? s.half() : s.fromMm().z() + s.toMm().z() >= 0 ? Half.A : Half.B;
         RoundShape shape = RoundShape.of(
                 s.fromMm(), s.toMm(), s.from().widthMm(), s.to().widthMm(), opening(s.fromMm()), opening(s.toMm()));
-        round(name(s), half, shape, shape.volumeMm3(), true);
+        round(name(s), purpose(s), half, shape, shape.volumeMm3(), true);
     }
 
     /** A piece stands out where it opens: at the parting plane and at the block's faces. */
@@ -93,7 +101,7 @@ final class FeedTools {
     private void channel(FeedSegment s, String name, Half half, Vec3 from, Vec3 to, double before) {
         if (isRound(s)) {
             RoundShape shape = RoundShape.of(from, to, s.from().widthMm(), s.to().widthMm(), before, 0);
-            round(name, half, shape, shape.volumeMm3() / 2, false);
+            round(name, purpose(s), half, shape, shape.volumeMm3() / 2, false);
             return;
         }
         ChannelShape shape = new ChannelShape(
@@ -107,7 +115,7 @@ final class FeedTools {
                 s.from().wallDraftDeg(),
                 before,
                 0);
-        tools.add(new ConvexTool(name, Material.FEED, half, shape, shape.volumeMm3(), List.of()));
+        tools.add(new ConvexTool(name, purpose(s), half, shape, shape.volumeMm3(), List.of()));
     }
 
     private static boolean isRound(FeedSegment s) {
@@ -121,14 +129,14 @@ final class FeedTools {
         String name = name(s) + ", round end";
         if (isRound(s)) {
             BallShape ball = new BallShape(half, at, width / 2);
-            tools.add(new ConvexTool(name, Material.FEED, half, ball, ball.volumeMm3(), List.of()));
+            tools.add(new ConvexTool(name, purpose(s), half, ball, ball.volumeMm3(), List.of()));
             return;
         }
         double narrow = width - 2 * depth * Math.tan(Math.toRadians(s.from().wallDraftDeg()));
         Vec3 floor = at.plus(Vec3.Z.times(half.sign() * depth));
         RoundShape shape = RoundShape.of(at, floor, width, narrow, ChannelShape.STAND_OUT_MM, 0)
                 .turned(along.cross(Vec3.Z).unit());
-        round(name, half, shape, shape.volumeMm3(), false);
+        round(name, purpose(s), half, shape, shape.volumeMm3(), false);
     }
 
     private void gate(FeedSegment s) {
@@ -148,12 +156,12 @@ final class FeedTools {
                     s.from().depthMm(),
                     0,
                     0);
-            tools.add(new ConvexTool(name(s) + ", mouth", Material.FEED, half, mouth, mouth.volumeMm3(), List.of()));
+            tools.add(new ConvexTool(name(s) + ", mouth", Purpose.GATE, half, mouth, mouth.volumeMm3(), List.of()));
         }
     }
 
-    private void round(String name, Half half, RoundShape shape, double volume, boolean bored) {
-        List<ExactCircle> circles = bored ? List.of(HoleTools.circle(name, Bore.FEED, half, shape)) : List.of();
-        tools.add(new ConvexTool(name, Material.FEED, half, shape, volume, circles));
+    private void round(String name, Purpose purpose, Half half, RoundShape shape, double volume, boolean bored) {
+        List<ExactCircle> circles = bored ? List.of(HoleTools.circle(name, purpose, half, shape)) : List.of();
+        tools.add(new ConvexTool(name, purpose, half, shape, volume, circles));
     }
 }

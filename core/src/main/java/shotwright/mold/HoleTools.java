@@ -12,7 +12,6 @@ import shotwright.layout.PinPlace;
 import shotwright.layout.PryRelief;
 import shotwright.layout.ScrewPlace;
 import shotwright.mesh.TriMesh;
-import shotwright.mesh.complex.Material;
 
 /** Holes and pockets of the mold: dowels, screws, pins, pry pockets. */
 final class HoleTools {
@@ -57,7 +56,7 @@ final class HoleTools {
     }
 
     /** The exact circle behind a bored shape; a feed's smaller end may be its mouth. */
-    static ExactCircle circle(String name, Bore use, Half half, RoundShape s) {
+    static ExactCircle circle(String name, Purpose use, Half half, RoundShape s) {
         return new ExactCircle(
                 name,
                 use,
@@ -78,7 +77,7 @@ final class HoleTools {
     }
 
     /** A hole from the parting surface into a half; a hole as deep as the half goes through. */
-    private void fromParting(String name, Bore use, Half half, Vec2 at, double diameter, double depth) {
+    private void fromParting(String name, Purpose use, Half half, Vec2 at, double diameter, double depth) {
         boolean through = depth >= thickness(half) - 1e-6;
         double deep = Math.min(depth, thickness(half));
         add(
@@ -94,7 +93,7 @@ final class HoleTools {
     }
 
     /** A hole from the outer face of a half. */
-    private void fromOutside(String name, Bore use, Half half, Vec2 at, double diameter, double depth) {
+    private void fromOutside(String name, Purpose use, Half half, Vec2 at, double diameter, double depth) {
         double face = thickness(half);
         add(
                 name,
@@ -104,16 +103,15 @@ final class HoleTools {
                         in(at, half, face), in(at, half, face - depth), diameter, ChannelShape.STAND_OUT_MM, 0));
     }
 
-    private void add(String name, Bore use, Half half, RoundShape shape) {
-        tools.add(new ConvexTool(
-                name, Material.HOLE, half, shape, shape.volumeMm3(), List.of(circle(name, use, half, shape))));
+    private void add(String name, Purpose use, Half half, RoundShape shape) {
+        tools.add(new ConvexTool(name, use, half, shape, shape.volumeMm3(), List.of(circle(name, use, half, shape))));
     }
 
     private void dowel(String name, DowelPlace d) {
-        fromParting(name + ", fixed", Bore.DOWEL_HELD, d.holdHalf(), d.atMm(), d.holdHoleMm(), d.holdDepthMm());
+        fromParting(name + ", fixed", Purpose.DOWEL_HELD, d.holdHalf(), d.atMm(), d.holdHoleMm(), d.holdDepthMm());
         fromParting(
                 name + ", sliding",
-                Bore.DOWEL_SLIDING,
+                Purpose.DOWEL_SLIDING,
                 d.holdHalf().other(),
                 d.atMm(),
                 d.slipHoleMm(),
@@ -122,11 +120,16 @@ final class HoleTools {
 
     private void screw(String name, ScrewPlace s) {
         fromParting(
-                name + ", clearance", Bore.CLEARANCE, s.headHalf(), s.atMm(), s.clearanceMm(), thickness(s.headHalf()));
+                name + ", clearance",
+                Purpose.CLEARANCE,
+                s.headHalf(),
+                s.atMm(),
+                s.clearanceMm(),
+                thickness(s.headHalf()));
         if (s.counterboreDepthMm() > 0)
             fromOutside(
                     name + ", counterbore",
-                    Bore.COUNTERBORE,
+                    Purpose.COUNTERBORE,
                     s.headHalf(),
                     s.atMm(),
                     s.counterboreMm(),
@@ -134,7 +137,7 @@ final class HoleTools {
         if (s.threadDepthMm() > 0)
             fromParting(
                     name + ", thread",
-                    Bore.THREAD,
+                    Purpose.THREAD,
                     s.headHalf().other(),
                     s.atMm(),
                     s.threadDrillMm(),
@@ -162,7 +165,7 @@ final class HoleTools {
                 p.depthMm(),
                 first ? ChannelShape.STAND_OUT_MM : 0,
                 last ? ChannelShape.STAND_OUT_MM : 0);
-        tools.add(new ConvexTool(name, Material.HOLE, p.half(), box, box.volumeMm3(), List.of()));
+        tools.add(new ConvexTool(name, Purpose.PRY_POCKET, p.half(), box, box.volumeMm3(), List.of()));
     }
 
     private static boolean edge(double at, double size) {
@@ -173,7 +176,7 @@ final class HoleTools {
     private void pin(String name, PinPlace p, List<TriMesh> parts) {
         double floor = depthOfPart(p, parts), face = thickness(p.half());
         if (Double.isNaN(floor)) {
-            fromParting(name, Bore.PIN, p.half(), p.atMm(), p.holeMm(), face);
+            fromParting(name, Purpose.PIN, p.half(), p.atMm(), p.holeMm(), face);
             return;
         }
         Vec3 tip = in(p.atMm(), p.half(), floor - INTO_PART_MM), outside = in(p.atMm(), p.half(), face);
@@ -181,14 +184,14 @@ final class HoleTools {
         double gon = fitted.volumeMm3() / fitted.fromMm().distance(tip);
         tools.add(new ConvexTool(
                 name,
-                Material.HOLE,
+                Purpose.PIN,
                 p.half(),
                 fitted,
                 gon * (face - floor),
-                List.of(circle(name, Bore.PIN, p.half(), fitted))));
+                List.of(circle(name, Purpose.PIN, p.half(), fitted))));
         double rest = face - floor - p.guideMm();
         if (rest > 0 && p.reliefMm() > p.holeMm())
-            fromOutside(name + ", relief", Bore.PIN_RELIEF, p.half(), p.atMm(), p.reliefMm(), rest);
+            fromOutside(name + ", relief", Purpose.PIN_RELIEF, p.half(), p.atMm(), p.reliefMm(), rest);
     }
 
     /** How deep in its half the part reaches at a pin's place: the outermost facet over it; NaN where there is none. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import shotwright.geom.Vec3;
 import shotwright.layout.Vent;
-import shotwright.mesh.complex.Material;
 
 /** Vents as cut-outs: the shallow land, begun a little inside the cavity, and the channel to the open air. */
 final class VentTools {
@@ -21,11 +20,13 @@ final class VentTools {
             add(
                     tools,
                     "vent " + (i + 1) + ", land",
+                    Purpose.VENT_LAND,
                     ChannelShape.box(v.half(), v.atMm(), end, v.widthMm(), v.depthMm(), INSIDE_MM, 0));
             if (v.channelLengthMm() > 0 && v.channelDepthMm() > 0)
                 add(
                         tools,
                         "vent " + (i + 1) + ", channel",
+                        Purpose.VENT_CHANNEL,
                         ChannelShape.box(
                                 v.half(),
                                 end,
@@ -38,7 +39,7 @@ final class VentTools {
         return tools;
     }
 
-    private static void add(List<ConvexTool> tools, String name, ChannelShape s) {
-        tools.add(new ConvexTool(name, Material.VENT, s.half(), s, s.volumeMm3(), List.of()));
+    private static void add(List<ConvexTool> tools, String name, Purpose purpose, ChannelShape s) {
+        tools.add(new ConvexTool(name, purpose, s.half(), s, s.volumeMm3(), List.of()));
     }
 }

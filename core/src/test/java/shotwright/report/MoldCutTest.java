@@ -20,6 +20,7 @@ import shotwright.mesh.TriMesh;
 import shotwright.mesh.complex.Material;
 import shotwright.mold.ChannelShape;
 import shotwright.mold.ConvexTool;
+import shotwright.mold.Purpose;
 import shotwright.region.Region;
 
 /** Two bars of metal, notched as by a runner 4 × 2, a vent 5 × 0.5 and a pry slot 6 × 3 mm, and cut across the notches. */
@@ -32,10 +33,10 @@ class MoldCutTest {
         return Solids.prism(Region.of(List.of(profile)), -10, 10).transform(upright);
     }
 
-    private static ConvexTool notch(String name, Material kind, Half half, double x, double width, double depth) {
+    private static ConvexTool notch(String name, Purpose purpose, Half half, double x, double width, double depth) {
         ChannelShape s = new ChannelShape(
                 half, new Vec3(x, -10, 0), new Vec3(x, 10, 0), width, width, depth, depth, 0, 0.5, 0.5);
-        return new ConvexTool(name, kind, half, s, s.volumeMm3(), List.of());
+        return new ConvexTool(name, purpose, half, s, s.volumeMm3(), List.of());
     }
 
     private static MoldCut cut() {
@@ -60,9 +61,9 @@ class MoldCutTest {
                 new Vec2(34, 0),
                 new Vec2(0, 0));
         List<ConvexTool> tools = List.of(
-                notch("runner 1", Material.FEED, Half.A, 10, 4, 2),
-                notch("vent 1, land", Material.VENT, Half.A, 22.5, 5, 0.5),
-                notch("pry pocket 1", Material.HOLE, Half.B, 37, 6, 3));
+                notch("runner 1", Purpose.RUNNER, Half.A, 10, 4, 2),
+                notch("vent 1, land", Purpose.VENT_LAND, Half.A, 22.5, 5, 0.5),
+                notch("pry pocket 1", Purpose.PRY_POCKET, Half.B, 37, 6, 3));
         return new MoldCut(Body.halfA(Creases.of(a)), Body.halfB(Creases.of(b)), List.of(), tools, ACROSS);
     }
 

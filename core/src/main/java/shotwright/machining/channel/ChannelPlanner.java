@@ -17,6 +17,8 @@ import shotwright.machining.path.PathBuilder;
 import shotwright.machining.workpiece.Channel;
 import shotwright.machining.workpiece.Phase;
 import shotwright.machining.workpiece.Task;
+import shotwright.mesh.complex.Material;
+import shotwright.mold.Purpose;
 
 /**
  * Chooses cutters for channels and lays their passes. Passes run along the flow, so that the lines they leave do. A cutter as wide as the channel
@@ -64,10 +66,10 @@ public final class ChannelPlanner {
             return new ChannelWay(channel, List.of(), notes);
         }
         Phase phase =
-                switch (channel.kind()) {
-                    case VENT -> Phase.VENT;
-                    case POCKET -> Phase.FEED;
-                    case FEED -> channel.name().startsWith("gate") ? Phase.GATE : Phase.FEED;
+                switch (channel.use()) {
+                    case VENT_LAND, VENT_CHANNEL -> Phase.VENT;
+                    case GATE -> Phase.GATE;
+                    default -> Phase.FEED;
                 };
         Tracks tracks = new Tracks(channel, chosen);
         Task task = new Task(
@@ -159,7 +161,7 @@ public final class ChannelPlanner {
         double floorMm = Math.min(
                 channel.fromWidthMm() - 2 * channel.fromDepthMm() * lean,
                 channel.toWidthMm() - 2 * channel.toDepthMm() * lean);
-        boolean land = channel.name().endsWith("land");
+        boolean land = channel.use() == Purpose.VENT_LAND;
         double widestMm = land ? Math.min(floorMm, LAND_CUTTER_MM) : floorMm;
         Cutter.Shape shape = leanDeg > SAME_LEAN_DEG ? Cutter.Shape.TAPER : Cutter.Shape.FLAT;
         List<Cutter> fit = shop.cutters().stream()
@@ -188,7 +190,7 @@ public final class ChannelPlanner {
     private static Channel upright(Channel c, double lean) {
         return new Channel(
                 c.name(),
-                c.kind(),
+                c.use(),
                 c.fromMm(),
                 c.toMm(),
                 false,
@@ -255,10 +257,7 @@ public final class ChannelPlanner {
 
         /** A runner with a flat floor ends in half circles of its full width. */
         private boolean hasRoundEnds() {
-            return channel.kind() == Channel.Kind.FEED
-                    && !channel.round()
-                    && channel.name().startsWith("runner")
-                    && chosen.tracks.size() > 1;
+            return channel.use() == Purpose.RUNNER && !channel.round() && chosen.tracks.size() > 1;
         }
 
         private void roundEnds(PathBuilder pen, double clearZMm, int levels) {
@@ -348,7 +347,7 @@ public final class ChannelPlanner {
         }
 
         private Vec3 end(Track t, double share) {
-            boolean intoChannel = channel.name().endsWith("land");
+            boolean intoChannel = channel.use() == Purpose.VENT_LAND;
             double more = intoChannel ? channel.afterMm() : overrun(channel.openAfter(), channel.afterMm());
             return at(t, 1 + more / channel.lengthMm(), share);
         }
@@ -356,7 +355,7 @@ public final class ChannelPlanner {
         /** How far the tip's axis runs beyond an end. A flat channel closed by a wall ends there with the cutter's edge. */
         private double overrun(boolean open, double prolongedMm) {
             if (open) return chosen.cutter.largestDiaMm() / 2 + OVERRUN_MM;
-            boolean walled = !channel.round() && channel.kind() != Channel.Kind.FEED;
+            boolean walled = !channel.round() && channel.use().material() != Material.FEED;
             return walled ? prolongedMm - chosen.cutter.radiusMm() : prolongedMm;
         }
 

@@ -21,7 +21,8 @@ import shotwright.machining.path.PathBuilder;
 import shotwright.machining.workpiece.Hole;
 import shotwright.machining.workpiece.Phase;
 import shotwright.machining.workpiece.Task;
-import shotwright.mold.Bore;
+import shotwright.mesh.complex.Material;
+import shotwright.mold.Purpose;
 import shotwright.stock.Fit;
 import shotwright.stock.HoleLimits;
 
@@ -95,7 +96,7 @@ public final class HolePlanner {
             if (hole.isTapered()) tapered();
             else if (hole.isFitted()) fitted();
             else plain();
-            if (hole.use() == Bore.THREAD) byHand += (byHand.isEmpty() ? "" : "; ") + "tap " + hole.name();
+            if (hole.use() == Purpose.THREAD) byHand += (byHand.isEmpty() ? "" : "; ") + "tap " + hole.name();
             return new HoleWay(hole, tasks, byHand, notes);
         }
 
@@ -157,8 +158,8 @@ public final class HolePlanner {
 
         private void plain() {
             double diaMm = hole.diameterMm();
-            boolean flatFloor = hole.use() == Bore.COUNTERBORE;
-            boolean room = hole.use() == Bore.CLEARANCE || hole.use() == Bore.PIN_RELIEF;
+            boolean flatFloor = hole.use() == Purpose.COUNTERBORE;
+            boolean room = hole.use() == Purpose.CLEARANCE || hole.use() == Purpose.PIN_RELIEF;
             double overMm = room ? ROOM_MM : DRILL_MM, underMm = room ? 0 : DRILL_MM;
             if (!flatFloor && drilled(d -> d >= diaMm - underMm - 1e-9 && d <= diaMm + overMm, diaMm)) return;
             round();
@@ -237,7 +238,7 @@ public final class HolePlanner {
             }
             CutterProfile end = CutterProfile.of(spot);
             double wishMm = Math.min(diaMm(drill) + 0.3, 2 * end.largestRadiusMm() - 0.1);
-            boolean keepEdge = hole.isFitted() || hole.use() == Bore.FEED;
+            boolean keepEdge = hole.isFitted() || hole.use().material() == Material.FEED;
             double spotMm = Math.min(wishMm, hole.diameterMm() - (keepEdge ? 0.2 : 0));
             double deepMm = Math.max(0.1, end.heightMm(Math.max(spotMm / 2, end.flatRadiusMm())));
             HoleData data = shop.drill(spot, Math.max(spotMm, 1), deepMm);

@@ -29,6 +29,7 @@ import shotwright.machining.workpiece.Channel;
 import shotwright.machining.workpiece.Phase;
 import shotwright.mesh.Grid;
 import shotwright.mesh.TriMesh;
+import shotwright.mesh.complex.Material;
 import shotwright.mill.Mill;
 import shotwright.progress.Progress;
 
@@ -98,7 +99,7 @@ final class ClampingProof {
                 plan.work().holes().stream().filter(h -> h.fromParting()).toList();
         List<Level> vents = new ArrayList<>();
         for (Channel c : plan.work().channels())
-            if (c.kind() == Channel.Kind.VENT && !c.round() && c.isStraight()) vents.add(level(c));
+            if (c.use().material() == Material.VENT && !c.round() && c.isStraight()) vents.add(level(c));
         return new ClampingProof(
                 plan.setups().parting(),
                 plan.work().finished(),

@@ -15,7 +15,7 @@ import shotwright.machining.path.Operation;
 import shotwright.machining.path.Program;
 import shotwright.machining.path.Step;
 import shotwright.machining.workpiece.Hole;
-import shotwright.mold.Bore;
+import shotwright.mold.Purpose;
 
 /**
  * Which circles a program's holes are held against. Where something fits, that is the circle asked for. Where nothing has to fit, a drill may
@@ -81,7 +81,7 @@ final class MadeHoles {
     }
 
     private static boolean isRoom(Hole h) {
-        return h.use() == Bore.PIN_RELIEF || h.use() == Bore.CLEARANCE;
+        return h.use() == Purpose.PIN_RELIEF || h.use() == Purpose.CLEARANCE;
     }
 
     private double madeMm(Hole h) {

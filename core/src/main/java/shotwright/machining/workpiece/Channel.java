@@ -1,13 +1,14 @@
 package shotwright.machining.workpiece;
 
 import shotwright.geom.Vec3;
+import shotwright.mold.Purpose;
 
 /**
  * A straight channel open to the parting face, in the frame of the half's programs with the parting face up: a piece of the feed, a vent, a
  * pocket to open the mold.
  *
  * @param name what it is for
- * @param kind the same as a kind
+ * @param use the same as a purpose
  * @param fromMm start of its middle at the parting face
  * @param toMm end of it
  * @param round its section is a half circle; else a flat floor between walls
@@ -23,7 +24,7 @@ import shotwright.geom.Vec3;
  */
 public record Channel(
         String name,
-        Kind kind,
+        Purpose use,
         Vec3 fromMm,
         Vec3 toMm,
         boolean round,
@@ -36,13 +37,6 @@ public record Channel(
         boolean openAfter,
         double beforeMm,
         double afterMm) {
-    /** What a channel is for. */
-    public enum Kind {
-        FEED,
-        VENT,
-        POCKET
-    }
-
     private static final double STRAIGHT_MM = 1e-6;
 
     public double lengthMm() {

@@ -1,7 +1,7 @@
 package shotwright.machining.workpiece;
 
 import shotwright.geom.Vec2;
-import shotwright.mold.Bore;
+import shotwright.mold.Purpose;
 
 /**
  * A round hole along the spindle, in the frame of the half's programs with the parting face up.
@@ -18,7 +18,7 @@ import shotwright.mold.Bore;
  */
 public record Hole(
         String name,
-        Bore use,
+        Purpose use,
         Vec2 atMm,
         boolean fromParting,
         boolean through,
@@ -38,7 +38,7 @@ public record Hole(
 
     /** Something has to fit into it to a few micrometres. */
     public boolean isFitted() {
-        return use == Bore.DOWEL_HELD || use == Bore.DOWEL_SLIDING || use == Bore.PIN;
+        return use == Purpose.DOWEL_HELD || use == Purpose.DOWEL_SLIDING || use == Purpose.PIN;
     }
 
     /** The same hole with the back up: turned about the y axis, z counted from the back face. */

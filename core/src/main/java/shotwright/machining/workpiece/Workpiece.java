@@ -103,16 +103,10 @@ public record Workpiece(
     }
 
     private static void addChannel(List<Channel> all, ConvexTool t, Transform toTable, Box3 metal) {
-        Channel.Kind kind =
-                switch (t.kind()) {
-                    case FEED -> Channel.Kind.FEED;
-                    case VENT -> Channel.Kind.VENT;
-                    default -> Channel.Kind.POCKET;
-                };
         if (t.shape() instanceof ChannelShape s) {
             all.add(new Channel(
                     t.name(),
-                    kind,
+                    t.purpose(),
                     toTable.apply(s.fromMm()),
                     toTable.apply(s.toMm()),
                     false,
@@ -128,7 +122,7 @@ public record Workpiece(
         } else if (t.shape() instanceof RoundShape s && Math.abs(s.axis().z()) < SAME_MM) {
             all.add(new Channel(
                     t.name(),
-                    kind,
+                    t.purpose(),
                     toTable.apply(s.fromMm()),
                     toTable.apply(s.toMm()),
                     true,

@@ -20,6 +20,7 @@ import shotwright.mold.ConvexTool;
 import shotwright.mold.CutOut;
 import shotwright.mold.ExactCircle;
 import shotwright.mold.MoldResult;
+import shotwright.mold.Purpose;
 import shotwright.mold.RoundShape;
 import shotwright.mold.Tools;
 import shotwright.part.PulledPart;
@@ -141,22 +142,23 @@ public final class FaceReader {
         Vec3 from = view.apply(c.centreMm()), along = view.applyToDirection(c.axis());
         boolean mouthNear = along.z() < 0;
         return new HalfFace.Hole(
-                kind(c.name()),
+                kind(c.use()),
                 c.name(),
                 from.xy(),
                 mouthNear ? c.diameterMm() : c.endDiameterMm(),
                 mouthNear ? c.endDiameterMm() : c.diameterMm(),
                 c.depthMm(),
-                c.name().endsWith(", counterbore") || c.name().endsWith(", relief"));
+                c.use() == Purpose.COUNTERBORE || c.use() == Purpose.PIN_RELIEF);
     }
 
-    private static HalfFace.Hole.Kind kind(String name) {
-        if (name.startsWith("dowel")) return HalfFace.Hole.Kind.DOWEL;
-        if (name.startsWith("screw")) return HalfFace.Hole.Kind.SCREW;
-        if (name.startsWith("pin")) return HalfFace.Hole.Kind.PIN;
-        return name.startsWith("cold slug") || name.startsWith("sprue puller")
-                ? HalfFace.Hole.Kind.WELL
-                : HalfFace.Hole.Kind.SPRUE;
+    private static HalfFace.Hole.Kind kind(Purpose use) {
+        return switch (use) {
+            case DOWEL_HELD, DOWEL_SLIDING -> HalfFace.Hole.Kind.DOWEL;
+            case CLEARANCE, COUNTERBORE, THREAD -> HalfFace.Hole.Kind.SCREW;
+            case PIN, PIN_RELIEF -> HalfFace.Hole.Kind.PIN;
+            case WELL -> HalfFace.Hole.Kind.WELL;
+            default -> HalfFace.Hole.Kind.SPRUE;
+        };
     }
 
     private List<HalfFace.Cut> cuts() {
@@ -185,11 +187,14 @@ public final class FaceReader {
     }
 
     private static HalfFace.Cut.Kind cutKind(ConvexTool t) {
-        String n = t.name();
-        if (n.startsWith("pry")) return HalfFace.Cut.Kind.PRY;
-        if (n.startsWith("vent")) return n.endsWith("land") ? HalfFace.Cut.Kind.VENT : HalfFace.Cut.Kind.VENT_CHANNEL;
-        if (n.startsWith("gate")) return HalfFace.Cut.Kind.GATE;
-        return n.startsWith("sprue") ? HalfFace.Cut.Kind.SPRUE : HalfFace.Cut.Kind.RUNNER;
+        return switch (t.purpose()) {
+            case PRY_POCKET -> HalfFace.Cut.Kind.PRY;
+            case VENT_LAND -> HalfFace.Cut.Kind.VENT;
+            case VENT_CHANNEL -> HalfFace.Cut.Kind.VENT_CHANNEL;
+            case GATE -> HalfFace.Cut.Kind.GATE;
+            case SPRUE -> HalfFace.Cut.Kind.SPRUE;
+            default -> HalfFace.Cut.Kind.RUNNER;
+        };
     }
 
     private Contour channel(ChannelShape c, List<ConvexTool> own) {

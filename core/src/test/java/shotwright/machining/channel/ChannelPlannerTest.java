@@ -21,9 +21,9 @@ import shotwright.machining.path.Step;
 import shotwright.machining.proof.Level;
 import shotwright.machining.proof.Proof;
 import shotwright.machining.workpiece.Channel;
-import shotwright.machining.workpiece.Channel.Kind;
 import shotwright.machining.workpiece.Phase;
 import shotwright.machining.workpiece.Task;
+import shotwright.mold.Purpose;
 
 /** Channels against the closed forms of their sections, by the removal of stock. */
 class ChannelPlannerTest {
@@ -47,7 +47,7 @@ class ChannelPlannerTest {
     private static Channel round(double fromDiaMm, double toDiaMm) {
         return new Channel(
                 "runner",
-                Kind.FEED,
+                Purpose.RUNNER,
                 new Vec3(-12, 0.313, 0),
                 new Vec3(12, 0.313, 0),
                 true,
@@ -62,9 +62,9 @@ class ChannelPlannerTest {
                 0.5);
     }
 
-    private static Channel flat(Kind kind, double widthMm, double toWidthMm, double depthMm, double leanDeg) {
+    private static Channel flat(Purpose kind, double widthMm, double toWidthMm, double depthMm, double leanDeg) {
         return new Channel(
-                kind == Kind.VENT ? "vent" : "runner",
+                kind == Purpose.VENT_CHANNEL ? "vent" : "runner",
                 kind,
                 new Vec3(-12, -0.287, 0),
                 new Vec3(12, -0.287, 0),
@@ -124,7 +124,7 @@ class ChannelPlannerTest {
     @ParameterizedTest
     @CsvSource({"4,3,5", "6,2.5,5", "3,2,3", "5,2,2"})
     void taperedCuttersLeaveTheTrapezoid(double widthMm, double depthMm, double leanDeg) {
-        ChannelWay way = way(flat(Kind.FEED, widthMm, widthMm, depthMm, leanDeg));
+        ChannelWay way = way(flat(Purpose.RUNNER, widthMm, widthMm, depthMm, leanDeg));
         Task task = way.tasks().getFirst();
         assertThat(task.cutter().shape()).isEqualTo(Cutter.Shape.TAPER);
         assertThat(task.cutter().taperDeg().value()).isEqualTo(leanDeg, within(1e-9));
@@ -154,7 +154,7 @@ class ChannelPlannerTest {
     /** Lean that is not on the rack: upright walls about a floor of the right width, said in words, and never beyond the channel. */
     @Test
     void aLeanThatIsNotOnTheRackGetsUprightWalls() {
-        ChannelWay way = way(flat(Kind.FEED, 5, 5, 2, 10));
+        ChannelWay way = way(flat(Purpose.RUNNER, 5, 5, 2, 10));
         assertThat(way.notes()).anyMatch(n -> n.contains("10.0°") && n.contains("upright"));
         Proof p = cut(way);
         assertThat(p.faults()).isEmpty();
@@ -166,7 +166,7 @@ class ChannelPlannerTest {
     @ParameterizedTest
     @CsvSource({"0.01,3", "0.02,5", "0.03,4", "0.05,6", "0.5,8"})
     void ventsHaveTheirDepth(double depthMm, double widthMm) {
-        ChannelWay way = way(flat(Kind.VENT, widthMm, widthMm, depthMm, 0));
+        ChannelWay way = way(flat(Purpose.VENT_CHANNEL, widthMm, widthMm, depthMm, 0));
         Task task = way.tasks().getFirst();
         assertThat(task.phase()).isEqualTo(Phase.VENT);
         double low = Trial.steps(task).stream()
@@ -182,7 +182,7 @@ class ChannelPlannerTest {
     /** A vent that widens keeps its floor level and its outline straight. */
     @Test
     void wideningVents() {
-        Proof p = cut(way(flat(Kind.VENT, 3, 6, 0.02, 0)));
+        Proof p = cut(way(flat(Purpose.VENT_CHANNEL, 3, 6, 0.02, 0)));
         assertThat(p.faults()).isEmpty();
         assertThat(p.removedMm3()).isEqualTo(24 * 4.5 * 0.02, within(24 * 0.02 * CELL_MM));
     }
@@ -196,7 +196,7 @@ class ChannelPlannerTest {
             double turn = random.nextDouble() * 2 * Math.PI, l = 8;
             Vec3 from = open ? new Vec3(-12, 1, 0) : new Vec3(-l / 2 * Math.cos(turn), -l / 2 * Math.sin(turn) / 3, 0);
             Vec3 to = open ? new Vec3(-3, 1, 0) : new Vec3(l / 2 * Math.cos(turn), l / 2 * Math.sin(turn) / 3, 0);
-            all.add(new Channel("pry pocket", Kind.POCKET, from, to, false, w, w, d, d, 0, open, false, 0, 0));
+            all.add(new Channel("pry pocket", Purpose.PRY_POCKET, from, to, false, w, w, d, d, 0, open, false, 0, 0));
         }
         return all.stream();
     }
@@ -227,7 +227,7 @@ class ChannelPlannerTest {
 
     @Test
     void channelsTooSlimForTheRackAreSaidInWords() {
-        ChannelWay way = way(flat(Kind.FEED, 0.3, 0.3, 3, 0));
+        ChannelWay way = way(flat(Purpose.RUNNER, 0.3, 0.3, 3, 0));
         assertThat(way.tasks()).isEmpty();
         assertThat(way.notes()).anyMatch(n -> n.contains("0.30 mm wide") && n.contains("3.000 mm deep"));
     }

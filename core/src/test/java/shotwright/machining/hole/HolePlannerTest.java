@@ -30,7 +30,7 @@ import shotwright.measure.Quantity;
 import shotwright.measure.Source;
 import shotwright.mill.Mill;
 import shotwright.mill.MillRack;
-import shotwright.mold.Bore;
+import shotwright.mold.Purpose;
 
 /**
  * Holes against plane geometry, the numbers of handbook 1.7, 5.8, 5.9 and 12.5 (machining), ISO 286 by the sizes asked for, and the removal of
@@ -40,7 +40,7 @@ class HolePlannerTest {
     private static final Vec2 AT = new Vec2(1.237, -0.381);
     private static final List<Cutter> RACK = CutterRack.standard().all();
 
-    private static Hole hole(Bore use, double diaMm, double depthMm, boolean through) {
+    private static Hole hole(Purpose use, double diaMm, double depthMm, boolean through) {
         return new Hole("the hole", use, AT, true, through, diaMm, diaMm, 0, -depthMm);
     }
 
@@ -89,7 +89,7 @@ class HolePlannerTest {
     @CsvSource({"6.016,10,false", "5.988,10,false", "6.016,14,true", "5.988,14,true", "4.016,8,false", "8.0205,12,false"
     })
     void dowelHolesAreBoredToTheirVerySize(double diaMm, double depthMm, boolean through) {
-        HoleWay way = way(hole(diaMm > 6 ? Bore.DOWEL_SLIDING : Bore.DOWEL_HELD, diaMm, depthMm, through));
+        HoleWay way = way(hole(diaMm > 6 ? Purpose.DOWEL_SLIDING : Purpose.DOWEL_HELD, diaMm, depthMm, through));
         assertThat(way.byHand()).isEmpty();
         assertThat(way.tasks()).extracting(Task::phase).containsExactly(Phase.BORE);
         Task bore = way.tasks().getFirst();
@@ -119,7 +119,7 @@ class HolePlannerTest {
     @CsvSource({"true", "false"})
     void pinHolesAreSpottedDrilledAndReamed(boolean through) {
         double depthMm = 12;
-        HoleWay way = way(hole(Bore.PIN, 3.005, depthMm, through));
+        HoleWay way = way(hole(Purpose.PIN, 3.005, depthMm, through));
         assertThat(way.tasks()).extracting(Task::phase).containsExactly(Phase.SPOT, Phase.DRILL, Phase.REAM);
         Task spot = way.tasks().get(0),
                 drill = way.tasks().get(1),
@@ -173,14 +173,14 @@ class HolePlannerTest {
                 .map(c -> c.shape() == Cutter.Shape.DRILL ? withPoint(c, pointDeg) : c)
                 .toList();
         double pointMm = heightOfDia * 4.2;
-        Hole thread = hole(Bore.THREAD, 4.2, 10, false);
+        Hole thread = hole(Purpose.THREAD, 4.2, 10, false);
         HoleWay drilled = way(thread, pointMm + 0.01, Trial.MILL, rack);
         assertThat(drilled.tasks()).extracting(Task::phase).contains(Phase.DRILL);
         assertThat(lowestMm(drilled.tasks().getLast())).isEqualTo(-10 - pointMm, within(1e-3));
         assertThat(drilled.byHand()).contains("tap");
         HoleWay tooThin = way(thread, pointMm - 0.01, Trial.MILL, rack);
         for (Task t : tooThin.tasks()) assertThat(lowestMm(t)).isGreaterThan(-10 - pointMm + 0.01);
-        Hole pin = hole(Bore.PIN, 3.005, 10, false);
+        Hole pin = hole(Purpose.PIN, 3.005, 10, false);
         double leadMm = 1 + heightOfDia * 2.8;
         assertThat(way(pin, leadMm + 0.01, Trial.MILL, rack).tasks())
                 .extracting(Task::phase)
@@ -194,7 +194,7 @@ class HolePlannerTest {
     @ParameterizedTest
     @CsvSource({"4,6", "6,4"})
     void taperedSpruesGetAPilot(double mouthMm, double endMm) {
-        Hole sprue = new Hole("sprue", Bore.FEED, AT, true, true, mouthMm, endMm, 0, -20);
+        Hole sprue = new Hole("sprue", Purpose.SPRUE, AT, true, true, mouthMm, endMm, 0, -20);
         HoleWay way = way(sprue);
         assertThat(way.byHand()).contains("ream sprue").contains("4.00 to 6.00 mm");
         assertThat(way.tasks()).extracting(Task::phase).containsExactly(Phase.SPOT, Phase.DRILL);
@@ -202,26 +202,27 @@ class HolePlannerTest {
         double spotMm = 2 * -lowestMm(way.tasks().getFirst())
                 + way.tasks().getFirst().cutter().diaMm().value();
         assertThat(spotMm).isLessThan(mouthMm);
-        HoleWay slim = way(new Hole("sprue", Bore.FEED, AT, true, true, 1, 1.4, 0, -20));
+        HoleWay slim = way(new Hole("sprue", Purpose.SPRUE, AT, true, true, 1, 1.4, 0, -20));
         assertThat(slim.tasks()).isEmpty();
         assertThat(slim.byHand()).contains("drill").contains("ream sprue");
     }
 
     @Test
     void holesTooSlimForTheRackAreLeftToTheBenchInWords() {
-        for (Bore use : List.of(Bore.PIN, Bore.CLEARANCE, Bore.THREAD, Bore.DOWEL_HELD, Bore.COUNTERBORE)) {
+        for (Purpose use :
+                List.of(Purpose.PIN, Purpose.CLEARANCE, Purpose.THREAD, Purpose.DOWEL_HELD, Purpose.COUNTERBORE)) {
             HoleWay way = way(hole(use, 0.7, 20, true));
             assertThat(way.tasks()).isEmpty();
             assertThat(way.byHand()).contains("bench").contains("the hole");
         }
-        assertThat(way(hole(Bore.THREAD, 0.7, 20, true)).byHand()).contains("tap");
+        assertThat(way(hole(Purpose.THREAD, 0.7, 20, true)).byHand()).contains("tap");
     }
 
     /** A cutter whose path is wider than itself would leave a core standing; each next ring takes no more than its own width. */
     @ParameterizedTest
     @CsvSource({"10.4", "16", "21", "24", "30"})
     void wideHolesAreOpenedFromTheMiddleWithoutACore(double diaMm) {
-        Task bore = way(hole(Bore.COUNTERBORE, diaMm, 5, false)).tasks().getFirst();
+        Task bore = way(hole(Purpose.COUNTERBORE, diaMm, 5, false)).tasks().getFirst();
         double r = radiusMm(bore), doneMm = 0;
         List<Arc> turns =
                 arcs(bore).stream().filter(HolePlannerTest::isFullTurn).toList();
@@ -237,7 +238,7 @@ class HolePlannerTest {
     @Test
     void holdersStayAboveTheMouth() {
         for (double depth = 20; depth < 40; depth += 0.5) {
-            for (Task t : way(hole(Bore.CLEARANCE, 5.8, depth, true)).tasks())
+            for (Task t : way(hole(Purpose.CLEARANCE, 5.8, depth, true)).tasks())
                 assertThat(t.stickoutMm() + lowestMm(t)).isGreaterThanOrEqualTo(0.5);
         }
     }
@@ -248,7 +249,7 @@ class HolePlannerTest {
         Mill router = MillRack.standard().byId("bench-router-300");
         double most = Trial.ALLOY.machinability().reamMPerMin().high();
         for (double d : new double[] {2.005, 3.005, 4.006, 5.006, 6.006, 8.0075}) {
-            for (Task t : way(hole(Bore.PIN, d, 8, true), Double.POSITIVE_INFINITY, router, RACK)
+            for (Task t : way(hole(Purpose.PIN, d, 8, true), Double.POSITIVE_INFINITY, router, RACK)
                     .tasks()) {
                 if (t.phase() != Phase.REAM) continue;
                 double mPerMin = Math.PI * t.cutter().diaMm().value() * t.speedRpm() / 1000;
@@ -262,14 +263,14 @@ class HolePlannerTest {
         List<Hole> all = new ArrayList<>();
         double[] pins = {2.005, 3.005, 4.006, 5.006, 6.006};
         for (int i = 0; i < 40; i++) {
-            Bore use = List.of(
-                            Bore.DOWEL_HELD,
-                            Bore.DOWEL_SLIDING,
-                            Bore.CLEARANCE,
-                            Bore.COUNTERBORE,
-                            Bore.THREAD,
-                            Bore.PIN,
-                            Bore.PIN_RELIEF)
+            Purpose use = List.of(
+                            Purpose.DOWEL_HELD,
+                            Purpose.DOWEL_SLIDING,
+                            Purpose.CLEARANCE,
+                            Purpose.COUNTERBORE,
+                            Purpose.THREAD,
+                            Purpose.PIN,
+                            Purpose.PIN_RELIEF)
                     .get(i % 7);
             double dia =
                     switch (use) {
@@ -355,8 +356,9 @@ class HolePlannerTest {
         }
         assertThat(p.removedMm3()).isEqualTo(expected, within(0.004 * expected));
         // fitted holes lie within 0.005 mm of their circle; a reamer sold as H7 is drawn at its nominal size
-        double fits =
-                hole.isFitted() ? 0.01 : hole.use() == Bore.CLEARANCE || hole.use() == Bore.PIN_RELIEF ? 0.5 : 0.1;
+        double fits = hole.isFitted()
+                ? 0.01
+                : hole.use() == Purpose.CLEARANCE || hole.use() == Purpose.PIN_RELIEF ? 0.5 : 0.1;
         assertThat(made).isEqualTo(d, within(fits + 1e-9));
     }
 }

@@ -16,12 +16,12 @@ import shotwright.layout.Half;
 import shotwright.layout.LayoutResult;
 import shotwright.mesh.Solids;
 import shotwright.mesh.TriMesh;
-import shotwright.mold.Bore;
 import shotwright.mold.ConvexTool;
 import shotwright.mold.ExactCircle;
 import shotwright.mold.MoldHalf;
 import shotwright.mold.MoldResult;
 import shotwright.mold.Opening;
+import shotwright.mold.Purpose;
 import shotwright.mold.SampleLayout;
 import shotwright.mold.Specks;
 import shotwright.mold.Tools;
@@ -144,11 +144,15 @@ class WorkpieceTest {
                     case THREAD -> is(h, true, false, 4.2, 0, -10);
                     default -> throw new AssertionError(h);
                 }
-                assertThat(h.isFitted()).isEqualTo(h.use() == Bore.DOWEL_HELD || h.use() == Bore.DOWEL_SLIDING);
+                assertThat(h.isFitted()).isEqualTo(h.use() == Purpose.DOWEL_HELD || h.use() == Purpose.DOWEL_SLIDING);
             }
         }
-        assertThat(workpiece(Half.A, turned).holes()).extracting(Hole::use).contains(Bore.COUNTERBORE, Bore.CLEARANCE);
-        assertThat(workpiece(Half.B, turned).holes()).extracting(Hole::use).contains(Bore.THREAD, Bore.DOWEL_HELD);
+        assertThat(workpiece(Half.A, turned).holes())
+                .extracting(Hole::use)
+                .contains(Purpose.COUNTERBORE, Purpose.CLEARANCE);
+        assertThat(workpiece(Half.B, turned).holes())
+                .extracting(Hole::use)
+                .contains(Purpose.THREAD, Purpose.DOWEL_HELD);
     }
 
     private static void is(Hole h, boolean fromParting, boolean through, double dia, double mouth, double end) {
@@ -201,7 +205,7 @@ class WorkpieceTest {
         assertThat(names.stream().filter(n -> n.startsWith("gate"))).hasSize(2);
         assertThat(names.stream().filter(n -> n.startsWith("pry"))).hasSize(1);
         assertThat(workpiece(Half.A, turned).channels().stream()
-                        .filter(c -> c.kind() == Channel.Kind.VENT && c.fromDepthMm() < 0.1))
+                        .filter(c -> c.use() == Purpose.VENT_LAND && c.fromDepthMm() < 0.1))
                 .hasSize(2)
                 .allMatch(c -> Math.abs(c.fromDepthMm() - 0.02) < 1e-9 && Math.abs(c.fromWidthMm() - 4) < 1e-9);
     }
