@@ -9,8 +9,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shotwright.cutter.Cutter;
 import shotwright.cutter.CutterProfile;
-import shotwright.geom.Vec2;
-import shotwright.geom.Vec3;
 import shotwright.machining.feed.CutData;
 import shotwright.machining.feed.CutKind;
 import shotwright.machining.feed.Entry;
@@ -48,7 +46,7 @@ public final class HolePlanner {
     /** A pilot hole leaves a taper so much on the diameter at its small end. */
     private static final double PILOT_UNDER_MM = 0.05;
 
-    private static final double RETRACT_MM = 1.5;
+    static final double RETRACT_MM = 1.5;
 
     /** A cutter that mills a hole round may be so thick, for chips to get out. */
     private static final double MOST_OF_HOLE = 0.8;
@@ -339,44 +337,12 @@ public final class HolePlanner {
                     c.cutter,
                     milledDepthMm(),
                     c.data.speedRpm(),
-                    (pen, clearZMm) -> mill(pen, clearZMm, c, passes)));
-        }
-
-        /** Helices down from the middle outward, then ring after ring at the full depth, and back to the middle. */
-        private void mill(PathBuilder pen, double clearZMm, Chosen c, List<BoreSteps.Pass> passes) {
-            double cutterMm = diaMm(c.cutter), feed = c.data.feedMmPerMin();
-            double bottomMm = hole.mouthZMm() - milledDepthMm();
-            approach(pen, clearZMm);
-            double lastMm = 0;
-            for (BoreSteps.Pass p : passes) {
-                if (p.pitchMm() > 0) down(pen, p, bottomMm, Entry.RAMP_FEED_SHARE * feed, cutterMm);
-                else if (p.pathDiaMm() > lastMm + 1e-9) out(pen, p.pathDiaMm(), bottomMm, feed, cutterMm);
-                else pen.turn(hole.atMm(), bottomMm, true, Entry.helixMmPerMin(feed, p.pathDiaMm(), cutterMm));
-                lastMm = p.pathDiaMm();
-            }
-            pen.line(hole.atMm().atZ(bottomMm), feed);
-            pen.rapidZ(clearZMm);
-        }
-
-        private void down(PathBuilder pen, BoreSteps.Pass p, double bottomMm, double feed, double cutterMm) {
-            double f = Entry.helixMmPerMin(feed, p.pathDiaMm(), cutterMm);
-            Vec3 start =
-                    new Vec3(hole.atMm().x() + p.pathDiaMm() / 2, hole.atMm().y(), hole.mouthZMm() + 0.2);
-            if (pen.tip().z() < hole.mouthZMm()) pen.line(hole.atMm().atZ(bottomMm), feed);
-            pen.rapidZ(hole.mouthZMm() + RETRACT_MM);
-            pen.rapid(start.xy().atZ(pen.tip().z()));
-            pen.line(start, f);
-            pen.helix(hole.atMm(), bottomMm, p.pitchMm(), true, f);
-        }
-
-        /** Out to a larger ring by a half circle through the middle of the hole, and once round. */
-        private void out(PathBuilder pen, double pathDiaMm, double zMm, double feed, double cutterMm) {
-            double f = Entry.helixMmPerMin(feed, pathDiaMm, cutterMm);
-            Vec2 centre = hole.atMm();
-            pen.line(new Vec3(centre.x() - pathDiaMm / 4, centre.y(), zMm), f);
-            Vec3 to = new Vec3(centre.x() + pathDiaMm / 2, centre.y(), zMm);
-            pen.arc(to, pen.tip().xy().plus(to.xy()).times(0.5), true, f);
-            pen.turn(centre, zMm, true, f);
+                    new BoredPath(
+                                    hole,
+                                    hole.mouthZMm() - milledDepthMm(),
+                                    diaMm(c.cutter),
+                                    c.data.feedMmPerMin(),
+                                    passes)::write));
         }
 
         private void approach(PathBuilder pen, double clearZMm) {

@@ -20,6 +20,7 @@ import shotwright.machining.choice.Candidate;
 import shotwright.machining.choice.CandidateTable;
 import shotwright.machining.choice.CutterSearch;
 import shotwright.machining.choice.CutterSearch.Result;
+import shotwright.machining.contact.Overhang;
 import shotwright.machining.contact.TopSurface;
 import shotwright.machining.face.FacePlanner;
 import shotwright.machining.feed.Shopfloor;
@@ -274,6 +275,14 @@ public final class HalfPlanner {
             progress.at("looking at half " + work.half() + " from above", 0);
             TopSurface top = TopSurface.of(work.plain(), CELL_MM, widest / 2 + 1);
             CandidateTable table = new CandidateTable(top, topZMm, shop, CUSP_MM);
+            for (Overhang o : Overhang.in(work.plain(), top.grid()))
+                notes.add(String.format(
+                        Locale.ROOT,
+                        "Metal of half %s overhangs %.1f mm² near x %.1f, y %.1f mm from the zero: nothing reaches what lies beneath.",
+                        work.half(),
+                        o.areaMm2(),
+                        o.place().x(),
+                        o.place().y()));
             if (table.surface().cells().isEmpty()) return;
             progress.at("choosing cutters for half " + work.half(), 0.1);
             List<Candidate> rows = table.rows();
@@ -284,8 +293,9 @@ public final class HalfPlanner {
                 notes.add("No set of cutters on the rack mills the cavity of half " + work.half() + ".");
                 return;
             }
-            tasks.addAll(
-                    new CavityPlanner(work, top, table, choice.best(), topZMm, CUSP_MM).tasks(progress.part(0.4, 1)));
+            CuttingRoom room = new CuttingRoom(work, top, table, topZMm, CUSP_MM);
+            new CavityRoughing(room, choice.best()).rough(tasks, progress.part(0.4, 0.7));
+            new CavityFinishing(room, choice.best()).finish(tasks, progress.part(0.7, 1));
         }
 
         private double changeS() {
